@@ -1,0 +1,24 @@
+/** A value of a fact, to be named in the reader's language: `{fact: 'metal', value: 'titanium-grade-2'}`. */
+export interface Term {
+  readonly fact: string;
+  readonly value: string;
+}
+
+/** A number with its unit, to be shown metric and imperial side by side by the renderer. */
+export interface Measure {
+  readonly value: number;
+  readonly unit: string;
+}
+
+export type PhraseArg = string | number | Term | Measure | readonly Term[];
+
+/**
+ * Something to say, without the words: `say` is the id of a text in rules/words/<language>.ftl.
+ * Only the renderer turns it into language, so that engineering and dialogue stay free of prose.
+ */
+export interface Phrase {
+  readonly say: string;
+  readonly with?: Readonly<Record<string, PhraseArg>>;
+}
+
+export type NonEmpty<T> = readonly [T, ...T[]];
