@@ -29,7 +29,7 @@ export interface FormulaSpec<I extends string, K extends Kind> {
   readonly source: string;
   readonly clause: string;
   readonly inputs: Readonly<Record<I, InputSpec>>;
-  readonly derived?: readonly DerivedSpec<I>[];
+  readonly derived?: readonly DerivedSpec<NoInfer<I>>[];
   readonly unit: string;
   readonly kind: K;
   /** The bare computation, without checks: for loops that have checked their ranges already. */
@@ -47,11 +47,6 @@ export interface Result<K extends Kind = Kind> {
 export interface Formula<I extends string, K extends Kind> extends FormulaSpec<I, K> {
   (inputs: Readonly<Record<I, number>>): Result<K>;
 }
-
-/** A formula as the registry and `why` see it, whatever its inputs are called. */
-export type AnyFormula = Omit<FormulaSpec<string, Kind>, 'compute' | 'derived' | 'inputs'> & {
-  readonly inputs: Readonly<Record<string, InputSpec>>;
-};
 
 const withUnit = (value: number, unit: string) => (unit === '' ? `${value}` : `${value} ${unit}`);
 

@@ -1,0 +1,38 @@
+export * from './adhesive/cure.ts';
+export * from './adhesive/gap.ts';
+export * from './adhesive/volume.ts';
+export * from './capacity/anchor-shear.ts';
+export * from './capacity/bonded.ts';
+export * from './capacity/combined.ts';
+export * from './capacity/cone.ts';
+export * from './capacity/cone-influence.ts';
+export * from './capacity/glue-in-rock.ts';
+export * from './capacity/interaction.ts';
+export * from './capacity/mechanical.ts';
+export * from './capacity/mechanical-in-rock.ts';
+export * from './capacity/modes.ts';
+export * from './capacity/scatter.ts';
+export * from './capacity/shear.ts';
+export * from './capacity/shear-edge.ts';
+export * from './capacity/steel.ts';
+export type { Influence, Surroundings } from './capacity/surroundings.ts';
+export * from './capacity/sustained.ts';
+export * from './corrosion/category.ts';
+export * from './corrosion/galvanic.ts';
+export * from './corrosion/humidity.ts';
+export * from './corrosion/iso9223.ts';
+export * from './corrosion/iso9224.ts';
+export * from './corrosion/pren.ts';
+export * from './corrosion/resistance-class.ts';
+export * from './corrosion/section.ts';
+export * from './corrosion/zinc-life.ts';
+export * from './en959.ts';
+export {
+  type Formula,
+  type FormulaSpec,
+  type InputSpec,
+  type Kind,
+  OutOfRange,
+  type Result,
+} from './formula.ts';
+export { formulas, type RegisteredFormula } from './registry.ts';
