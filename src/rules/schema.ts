@@ -1,7 +1,7 @@
 /** The shape of every file under rules/. Strict everywhere: a key that is not known is an error with its path. */
 import { z } from 'zod';
 
-const id = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9.+-]*$/, 'use letters, digits, dots and hyphens');
+const id = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._+-]*$/, 'use letters, digits, dots, hyphens and underscores');
 const factId = z.string().regex(/^[a-z][a-z0-9_]*$/, 'use lower-case letters, digits and underscores');
 const words = z.string().trim().min(1);
 const day = z.iso.date();
@@ -11,12 +11,19 @@ const day = z.iso.date();
 const labels = z.record(id, words).optional();
 const shown = { id: factId, name: words, about: words.optional() };
 const asked = { ask: words.optional(), whyAsked: words.optional() };
+const told = {
+  /** The fact it hangs on: when that one changes later, this one no longer holds. */
+  of: factId.optional(),
+  /** `message`: it says what this one message wants and is not carried on. */
+  lasts: z.literal('message').optional(),
+};
 
 export const factSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('choice'),
     ...shown,
     ...asked,
+    ...told,
     table: id.optional(),
     values: z.array(id).min(1).optional(),
     /** The values stand from worst to best. */
@@ -31,6 +38,7 @@ export const factSchema = z.discriminatedUnion('kind', [
     kind: z.literal('number'),
     ...shown,
     ...asked,
+    ...told,
     unit: words,
     /** Outside these limits a value is a slip of the keyboard, whatever the rock. */
     possible: z.tuple([z.number(), z.number()]),

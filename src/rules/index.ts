@@ -1,0 +1,14 @@
+export { flagCell, hasCell, numberCell, rangeCell, textCell } from './cells.ts';
+export { type Outcome, RuleConflict, RuleGap } from './combine.ts';
+export { decideNow } from './compile.ts';
+export { type Contradiction, contradictions, impossible } from './contradictions.ts';
+export { type Decided, decideAll, decideAllNow } from './decide-all.ts';
+export { assumable, domain, isOrdered, knownValues, unknown } from './domains.ts';
+export { decide } from './engine.ts';
+export { type Explained, explain, type Tested } from './explain.ts';
+export { RulesLost } from './guard.ts';
+export { basesOf } from './links.ts';
+export { loadRules } from './load.ts';
+export { type Problem, RuleFileError } from './problems.ts';
+export type { Decision, Row, RuleSet } from './ruleset.ts';
+export { bandOf, type Situation, seen, situation, withValues } from './situation.ts';
