@@ -28,7 +28,7 @@ export class TooHotToCure extends Error {
 
 /**
  * Cure time away from 20 °C when the sheet gives 20 °C only: t = t20·2^((20−T)/10). t20 h, T rock °C; h.
- * A rule of thumb (common practice); never below the sheet's lowest temperature: see `cureTime`.
+ * Source: rule of thumb, common practice; never below the sheet's lowest temperature: see `cureTime`.
  * Worked: t20 1 h, T −5 → 5.657 h.
  */
 export const scaledCureTime = defineFormula({
