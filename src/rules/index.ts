@@ -5,6 +5,10 @@ export { type Contradiction, contradictions, impossible } from './contradictions
 export { type Decided, decideAll, decideAllNow } from './decide-all.ts';
 export { assumable, domain, isOrdered, knownValues, unknown } from './domains.ts';
 export { decide } from './engine.ts';
+export type { Breach } from './enumerate/breaches.ts';
+export { faults, remarks } from './enumerate/sentences.ts';
+export { type Conflict, type Gap, type Survey, survey } from './enumerate/survey.ts';
+export { type Example, exampleProblems, exampleSituation } from './examples.ts';
 export { type Explained, explain, type Tested } from './explain.ts';
 export { RulesLost } from './guard.ts';
 export { basesOf } from './links.ts';

@@ -1,3 +1,4 @@
+import { factsIn } from './conditions.ts';
 import type { Definitions } from './domains.ts';
 
 import { inOrder } from './graph.ts';
@@ -12,6 +13,8 @@ export type Row = TableFile['rows'][number];
 /** A decision, with both evaluators of its one text. */
 export interface Decision extends DecisionFile {
   readonly inputs: readonly string[];
+  /** Rule → the facts that its condition reads. */
+  readonly factsOf: ReadonlyMap<string, readonly string[]>;
   readonly masks: Masks;
   readonly engine: GuardedEngine;
 }
@@ -65,7 +68,8 @@ export function assemble(files: RuleFiles): RuleSet {
     files.decisions.map((decision): Decision => {
       const inputs = inputsOf(decision);
       const masks = compileRules(definitions, decision.rules, inputs);
-      return { ...decision, inputs, masks, engine: guardedEngine(definitions, decision) };
+      const factsOf = new Map(decision.rules.map((rule) => [rule.id, factsIn(rule.when)]));
+      return { ...decision, inputs, factsOf, masks, engine: guardedEngine(definitions, decision) };
     }),
     (decision) => decision.decision,
   );

@@ -1,7 +1,9 @@
 /** The shape of every file under rules/. Strict everywhere: a key that is not known is an error with its path. */
 import { z } from 'zod';
 
-const id = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._+-]*$/, 'use letters, digits, dots, hyphens and underscores');
+const id = z
+  .string()
+  .regex(/^[A-Za-z0-9][A-Za-z0-9._+-]*$/, 'use letters, digits, dots, hyphens and underscores');
 const factId = z.string().regex(/^[a-z][a-z0-9_]*$/, 'use lower-case letters, digits and underscores');
 const words = z.string().trim().min(1);
 const day = z.iso.date();

@@ -31,7 +31,9 @@ export function bandOf(band: Band, value: number): string {
   return step?.value ?? band.last;
 }
 
-function derivedValue(rules: RuleSet, fact: Extract<FactDefinition, { kind: 'derived' }>, base: string) {
+type Derived = Extract<FactDefinition, { kind: 'derived' }>;
+
+export function derivedValue(rules: RuleSet, fact: Derived, base: string): string {
   const from = definition(rules, fact.from);
   if (base === unknown || from.kind !== 'choice' || from.table === undefined) return unknown;
   const cell = rules.row(from.table, base).is[fact.column];

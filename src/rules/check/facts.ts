@@ -97,6 +97,7 @@ export function checkFacts(files: RuleFiles): Problem[] {
     const values = knownValues(definitions, fact);
     if (new Set(values).size < values.length) report.add('values', 'a value stands twice.', 'Take one out.');
     if (values.includes(unknown)) report.add('values', `"${unknown}" is added by itself.`, 'Take it out.');
+    if (values.length === 0) continue;
     for (const value of Object.keys(fact.labels ?? {}))
       report.known(`labels.${value}`, value, domainOf(definitions, fact), `a value of ${fact.id}`);
   }
