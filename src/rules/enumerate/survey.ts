@@ -1,10 +1,10 @@
+import { overriddenIn } from '../combine.ts';
 import { compileRules, firedBy } from '../masks.ts';
 import type { Decision, RuleSet } from '../ruleset.ts';
-import type { RuleEntry } from '../schema.ts';
 import { type Breach, breachesOf, noRank } from './breaches.ts';
-import { type Answer, gatheredAtAll, type Question, questionsOf } from './questions.ts';
+import { gap, gatheredAtAll, type Question, questionsOf } from './questions.ts';
 import { at, countPossible, type Space, spaceOf } from './space.ts';
-import { walk } from './walk.ts';
+import { impossiblePlace, walk } from './walk.ts';
 
 type Values = Readonly<Record<string, string>>;
 
@@ -60,14 +60,23 @@ interface Findings {
   readonly tooLarge: { outcome: string; item?: string; size: number }[];
 }
 
-const same = (a: Answer, b: Answer) =>
-  a.kind === b.kind && (a.kind !== 'rank' || b.kind !== 'rank' || a.rank === b.rank);
-
-/** Rules without which this combination would be answered otherwise. */
-function decisive(question: Question, fired: readonly RuleEntry[], answer: Answer): readonly string[] {
-  return fired
-    .filter((rule) => !same(answer, question.answer(fired.filter((other) => other !== rule))))
-    .map(({ id }) => id);
+function noteConflict(
+  found: Findings,
+  { outcome, rules }: Question,
+  fired: readonly number[],
+  count: number,
+  situation: Values,
+): void {
+  const firing = fired.flatMap((place) => rules[place] ?? []);
+  const out = overriddenIn(firing);
+  const differing = firing.filter((rule) => !out.has(rule.id) && rule.gives[outcome] !== undefined);
+  const ids = differing.map(({ id }) => id);
+  const known = found.conflicts.findIndex(
+    (one) => one.outcome === outcome && one.rules.join() === ids.join(),
+  );
+  const before = found.conflicts[known];
+  if (before === undefined) found.conflicts.push({ outcome, rules: ids, count, situation });
+  else found.conflicts[known] = { ...before, count: before.count + count };
 }
 
 interface Looked {
@@ -91,41 +100,38 @@ function look(rules: RuleSet, decision: Decision, question: Question, found: Fin
   found.examined += possible;
 
   const answers = endings.map((bits) => {
-    const fired = firedBy(masks, bits).flatMap((place) => question.rules[place] ?? []);
+    const fired = firedBy(masks, bits);
     const answer = question.answer(fired);
-    for (const { id } of fired) found.fires.add(id);
-    for (const id of decisive(question, fired, answer)) found.matters.add(id);
-    return answer;
+    for (const place of fired) {
+      const id = question.rules[place]?.id ?? '';
+      found.fires.add(id);
+      // Once is enough: a rule that is decisive anywhere is not shadowed.
+      if (!found.matters.has(id) && question.answer(fired, place) !== answer) found.matters.add(id);
+    }
+    return { fired, answer };
   });
   const ranks = new Int16Array(space.size).fill(noRank);
-  const without = new Map<number, { count: number; places: number[] }>();
-  for (const [place, ending] of endingAt.entries()) {
-    const answer = answers[ending];
+  const without = new Map<number, number[]>();
+  for (let place = 0; place < space.size; place++) {
+    const ending = endingAt[place] ?? impossiblePlace;
+    const answer = answers[ending]?.answer;
     if (answer === undefined) continue;
-    if (answer.kind === 'rank') {
-      ranks[place] = answer.rank;
-      continue;
+    if (answer >= 0) ranks[place] = answer;
+    else {
+      const places = without.get(ending) ?? [];
+      places.push(place);
+      without.set(ending, places);
     }
-    const known = without.get(ending) ?? { count: 0, places: [] };
-    known.count += 1;
-    if (known.places.length < situationsShown) known.places.push(place);
-    without.set(ending, known);
   }
   const gapPlaces: number[] = [];
-  let gaps = 0;
-  for (const [ending, { count, places }] of without) {
-    const answer = answers[ending];
-    if (answer?.kind === 'conflict') {
-      const situation = at(space, places[0] ?? 0);
-      found.conflicts.push({ outcome, rules: answer.rules, count, situation });
-    } else {
-      gaps += count;
-      gapPlaces.push(...places);
-    }
+  for (const [ending, places] of without) {
+    const { answer = gap, fired = [] } = answers[ending] ?? {};
+    if (answer === gap) for (const place of places) gapPlaces.push(place);
+    else noteConflict(found, question, fired, places.length, at(space, places[0] ?? 0));
   }
-  if (gaps > 0) {
+  if (gapPlaces.length > 0) {
     const situations = gapPlaces.slice(0, situationsShown).map((place) => at(space, place));
-    found.gaps.push({ outcome, count: gaps, situations });
+    found.gaps.push({ outcome, count: gapPlaces.length, situations });
   }
   return { space, ranks };
 }
