@@ -41,11 +41,23 @@ function placed(data: unknown, path: readonly PropertyKey[]): { entry: string; p
   return { entry: `${what} ${id}`, path: shownPath(path.slice(2)) };
 }
 
-function mend(issue: z.core.$ZodIssue): string {
-  if (issue.code === 'unrecognized_keys') return 'Take it out, or correct its spelling.';
-  if (issue.code === 'invalid_type')
-    return `Give it ${issue.expected === 'array' ? 'a list' : `a ${issue.expected}`}.`;
-  return '';
+/** What zod found, in the words of somebody who wrote the file. Matched by its message: a condition keeps no code. */
+const plainly: readonly (readonly [RegExp, string, string])[] = [
+  [/^Invalid input: expected (\w+), received undefined$/, 'it is missing.', 'Give a $1.'],
+  [/^Invalid input: expected (\w+), received (\w+)$/, 'it is a $2.', 'Give a $1.'],
+  [/^Unrecognized keys?: (.*)$/, 'no such key here: $1.', 'Take it out, or correct its spelling.'],
+  [/^Too small: expected array.*$/, 'the list is empty.', 'Give at least one.'],
+  [/^Too small: expected string.*$/, 'nothing is written.', 'Write it out.'],
+  [/^Invalid ISO date$/, 'that is no day.', 'Write it as 2026-01-31.'],
+  [/^Invalid discriminator value\. Expected (.*)$/, 'no such kind.', 'Choose from $1.'],
+  [/^Invalid option: expected one of (.*)$/, 'no such kind.', 'Choose from $1.'],
+];
+
+function worded(message: string): { wrong: string; mend: string } {
+  for (const [pattern, wrong, mend] of plainly)
+    if (pattern.test(message))
+      return { wrong: message.replace(pattern, wrong), mend: message.replace(pattern, mend) };
+  return { wrong: `${message}.`, mend: '' };
 }
 
 interface Reading {
@@ -76,7 +88,8 @@ async function read<T>(
   if (parsed.success) return [parsed.data];
   for (const issue of parsed.error.issues) {
     const { entry, path } = placed(data, issue.path);
-    new Entry(problems, file, entry).add(path, `${issue.message}.`, mend(issue));
+    const { wrong, mend } = worded(issue.message);
+    new Entry(problems, file, entry).add(path, wrong, mend);
   }
   return [];
 }

@@ -41,21 +41,26 @@ export function plainEngine(rules: RuleProperties[]): Engine {
   return engine;
 }
 
+/** Runs the engine and counts: rules that were skipped are an error, whatever made the engine skip them. */
+export function counted(engine: Engine, decision: DecisionFile): GuardedEngine {
+  const places = new Map(decision.rules.map((rule, place) => [rule.id, place]));
+  return async (situation) => {
+    const { results, failureResults } = await engine.run(situation);
+    const evaluated = results.length + failureResults.length;
+    if (evaluated !== places.size)
+      throw new RulesLost(
+        `decision ${decision.decision}: ${evaluated} of ${places.size} rules were evaluated`,
+      );
+    return results.flatMap((result) => places.get(result.name) ?? []).sort((a, b) => a - b);
+  };
+}
+
 /**
  * One engine a decision, shared by all runs. The end of any run marks the whole engine as finished, and
- * another run that has just begun then skips its rules without an error; so the mark is pinned, and the
- * rules that were evaluated are counted after each run.
+ * another run that has just begun then skips its rules without an error; so the mark is pinned.
  */
 export function guardedEngine(definitions: Definitions, decision: DecisionFile): GuardedEngine {
   const engine = plainEngine(engineRules(definitions, decision));
   Object.defineProperty(engine, 'status', { get: () => 'RUNNING', set: () => undefined });
-  const places = new Map(decision.rules.map((rule, place) => [rule.id, place]));
-  return async (situation) => {
-    const { results, failureResults } = await engine.run(situation);
-    if (results.length + failureResults.length !== places.size)
-      throw new RulesLost(
-        `decision ${decision.decision}: ${results.length + failureResults.length} of ${places.size} rules were evaluated`,
-      );
-    return results.flatMap((result) => places.get(result.name) ?? []).sort((a, b) => a - b);
-  };
+  return counted(engine, decision);
 }

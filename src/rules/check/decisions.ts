@@ -27,6 +27,7 @@ export function checkDecisions(files: RuleFiles): Problem[] {
       report.add(`${path}.operator`, `${leaf.fact} has no order.`, 'Use "in", or order its values.');
       return;
     }
+    if (knownValues(definitions, fact).length === 0) return;
     const values = along ? knownValues(definitions, fact) : domainOf(definitions, fact);
     const fits = listed(leaf.value).map((value) =>
       report.known(`${path}.value`, value, values, `a value of ${leaf.fact}`),
@@ -71,7 +72,7 @@ export function checkDecisions(files: RuleFiles): Problem[] {
       if (checkFact(top, `reads[${place}]`, id) && !used.has(id) && id !== each)
         top.add(`reads[${place}]`, `no rule reads ${id}.`, 'Take it out.');
     for (const id of used)
-      if (facts.has(id) && !reads.includes(id) && id !== each)
+      if (readable.includes(id) && !reads.includes(id) && id !== each)
         top.add('reads', `${id} is read and not listed.`, 'Add it.');
     for (const [name, spec] of Object.entries(decision.outcomes)) {
       const path = `outcomes.${name}.values`;
@@ -97,8 +98,9 @@ export function checkDecisions(files: RuleFiles): Problem[] {
       const report = new Entry(problems, file, `example ${example.name}`);
       for (const [id, value] of Object.entries(example.facts)) {
         const fact = facts.get(id);
-        if (checkFact(report, `facts.${id}`, id) && fact !== undefined)
-          report.known(`facts.${id}`, value, domainOf(definitions, fact), `a value of ${id}`);
+        if (!checkFact(report, `facts.${id}`, id) || fact === undefined) continue;
+        const values = domainOf(definitions, fact);
+        if (values.length > 0) report.known(`facts.${id}`, value, values, `a value of ${id}`);
       }
       checkResult(report, 'expect', decision, example.expect, false);
     }

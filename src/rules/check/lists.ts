@@ -5,12 +5,14 @@ function repeated(ids: readonly string[]): readonly string[] {
   return [...new Set(ids.filter((id, place) => ids.indexOf(id) !== place))];
 }
 
+const rename = 'Rename one of the two.';
+
 /** Ids that must be unique, each over its whole kind. */
 export function checkLists(files: RuleFiles): Problem[] {
   const problems: Problem[] = [];
   const unique = (file: string, what: string, ids: readonly string[]) => {
     for (const id of repeated(ids))
-      new Entry(problems, file, `${what} ${id}`).add('id', 'the id is used twice.', 'Rename one of the two.');
+      new Entry(problems, file, `${what} ${id}`).add('id', 'the id is used twice.', rename);
   };
   unique(
     'facts.json',
@@ -32,11 +34,12 @@ export function checkLists(files: RuleFiles): Problem[] {
     'caution',
     files.cautions.map(({ id }) => id),
   );
-  unique(
-    'decisions/',
-    'rule',
-    files.decisions.flatMap(({ rules }) => rules.map(({ id }) => id)),
-  );
+  const ruleIds = files.decisions.flatMap(({ rules }) => rules.map(({ id }) => id));
+  for (const id of repeated(ruleIds)) {
+    const homes = files.decisions.filter(({ rules }) => rules.some((rule) => rule.id === id));
+    const names = homes.map(({ decision }) => `decisions/${decision}.json`);
+    new Entry(problems, names.join(' and '), `rule ${id}`).add('id', 'the id is used twice.', rename);
+  }
   for (const { table, rows } of files.tables)
     unique(
       `tables/${table}.json`,

@@ -1,6 +1,6 @@
 import { domainOf, isOrdered, knownValues, unknown } from '../domains.ts';
 import { impliedBy } from '../links.ts';
-import { Entry, type Problem } from '../problems.ts';
+import { Entry, type Problem, suggestion } from '../problems.ts';
 import type { RuleFiles } from '../ruleset.ts';
 import type { TableFile } from '../schema.ts';
 import { definitionsOf } from './definitions.ts';
@@ -22,7 +22,7 @@ function misfit(column: Column, cell: Cell): string | null {
     case 'choice':
       return typeof cell === 'string' && [...column.values, unknown].includes(cell)
         ? null
-        : `one of ${column.values.join(', ')}`;
+        : 'one of the values of the column';
   }
 }
 
@@ -58,8 +58,9 @@ export function checkTables(files: RuleFiles): Problem[] {
         if (!report.known(`is.${name}`, name, Object.keys(columns), 'a column') || column === undefined)
           continue;
         const wanted = misfit(column, cell);
-        if (wanted !== null)
-          report.add(`is.${name}`, `${JSON.stringify(cell)} does not fit.`, `Give ${wanted}.`);
+        if (wanted === null) continue;
+        const mend = column.type === 'choice' ? suggestion(String(cell), column.values) : '';
+        report.add(`is.${name}`, `${JSON.stringify(cell)} is not ${wanted}.`, mend);
       }
       for (const name of needed)
         if (row.is[name] === undefined)

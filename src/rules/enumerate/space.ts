@@ -84,15 +84,18 @@ export function spaceOf(rules: RuleSet, decision: Decision, facts: readonly stri
 
 /** The values of all facts at a place of the space, counted with the last axis fastest. */
 export function at({ axes }: Space, place: number): Readonly<Record<string, string>> {
-  const values: [string, string][] = [];
+  let values: [string, string][] = [];
   let rest = place;
   for (const axis of axes.toReversed()) {
     const value = rest % axis.values.length;
     rest = Math.floor(rest / axis.values.length);
-    for (const [fact, of] of [[axis.fact, axis.values] as const, ...axis.followers])
-      values.push([fact, of[value] ?? unknown]);
+    const own = [[axis.fact, axis.values] as const, ...axis.followers].map(([fact, of]): [string, string] => [
+      fact,
+      of[value] ?? unknown,
+    ]);
+    values = [...own, ...values];
   }
-  return Object.fromEntries(values.reverse());
+  return Object.fromEntries(values);
 }
 
 /** How many combinations are possible. Axes that no pair ties together multiply. */
