@@ -20,7 +20,19 @@ import * as iso9224 from './corrosion/iso9224.ts';
 import * as pren from './corrosion/pren.ts';
 import * as section from './corrosion/section.ts';
 import * as zincLife from './corrosion/zinc-life.ts';
+import * as presentValue from './cost/present-value.ts';
 import type { Formula, Kind } from './formula.ts';
+import * as energy from './loads/energy.ts';
+import * as geometry from './loads/geometry.ts';
+import * as line from './loads/line.ts';
+import * as rope from './loads/rope.ts';
+import * as reliability from './reliability.ts';
+import * as hoekBrown from './rock/hoek-brown.ts';
+import * as rebound from './rock/rebound.ts';
+import * as strength from './rock/strength.ts';
+import * as outliers from './statistics/outliers.ts';
+import * as proof from './statistics/proof.ts';
+import * as tolerance from './statistics/tolerance.ts';
 
 export type RegisteredFormula = Formula<string, Kind>;
 
@@ -46,6 +58,18 @@ const modules: readonly object[] = [
   sustained,
   volume,
   zincLife,
+  presentValue,
+  energy,
+  geometry,
+  line,
+  rope,
+  reliability,
+  hoekBrown,
+  rebound,
+  strength,
+  outliers,
+  proof,
+  tolerance,
 ];
 
 const isFormula = (x: unknown): x is RegisteredFormula =>

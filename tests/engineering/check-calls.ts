@@ -103,4 +103,121 @@ const functions: [string, Call][] = [
   ],
 ];
 
-export const calls: ReadonlyMap<string, Call> = new Map([...formulas, ...functions]);
+const list = z.array(num);
+const summary = z.strictObject({ mean: num, deviation: num, count: num });
+const plan = z.strictObject({
+  installed: num,
+  life: num,
+  inspection: z.strictObject({ cost: num, every: num }).optional(),
+});
+const over = { horizon: num, rate: num };
+const cost = z.strictObject({ plan, ...over });
+const proof = z.strictObject({
+  anchors: num,
+  failures: num,
+  share: z.union([z.literal(0.025), z.literal(0.05)]),
+});
+const sample = z.strictObject({ values: list, confidence: num });
+const ofComparison = z.enum(['t', 'freedom', 'p']);
+
+const later: [string, Call][] = [
+  ['strength-grade', call(z.strictObject({ ucs: num }), (i) => engineering.strengthGrade(i.ucs).grade)],
+  [
+    'rebound-class-min',
+    call(z.strictObject({ rebound: num }), (i) => engineering.reboundClass(i.rebound).min),
+  ],
+  [
+    'rebound-spread-max',
+    call(z.strictObject({ rebound: num }), (i) => engineering.reboundSpread(i.rebound).max),
+  ],
+  [
+    'outlier-grubbs',
+    call(z.strictObject({ values: list }), (i) => engineering.checkOutlier(i.values).grubbs),
+  ],
+  [
+    'outlier-flagged',
+    call(z.strictObject({ values: list }), (i) => engineering.checkOutlier(i.values).flagged),
+  ],
+  ['dixon-critical', call(z.strictObject({ count: num }), (i) => engineering.dixonCritical(i.count))],
+  [
+    'origin-fit',
+    call(
+      z.strictObject({ x: list, y: list, what: z.enum(['slope', 'slopeError', 'deviation', 'rSquared']) }),
+      (i) => engineering.fitThroughOrigin(i.x, i.y)[i.what],
+    ),
+  ],
+  [
+    'welch-summary',
+    call(
+      z.strictObject({ one: summary, two: summary, what: ofComparison }),
+      (i) => engineering.compareSummaries(i.one, i.two)[i.what],
+    ),
+  ],
+  [
+    'welch',
+    call(
+      z.strictObject({ one: list, two: list, what: ofComparison }),
+      (i) => engineering.compareGroups(i.one, i.two)[i.what],
+    ),
+  ],
+  ['characteristic', call(sample, (i) => engineering.characteristicStrength(i.values, i.confidence).value)],
+  [
+    'characteristic-normal',
+    call(sample, (i) => engineering.characteristicStrength(i.values, i.confidence).normal),
+  ],
+  [
+    'characteristic-nonsense',
+    call(sample, (i) => engineering.characteristicStrength(i.values, i.confidence).normalIsNonsense),
+  ],
+  [
+    'scatter-reduction',
+    call(z.strictObject({ scatter: num }), (i) => engineering.scatterReduction(i.scatter)),
+  ],
+  [
+    'updated-fractile',
+    call(
+      z.strictObject({
+        prior: z.strictObject({ median: num, scatter: num, weight: num, freedom: num }),
+        values: list,
+      }),
+      (i) => engineering.updateStrength(i.prior, i.values).predictive5,
+    ),
+  ],
+  [
+    'censored',
+    call(
+      z.strictObject({ failures: list, stopped: list, what: z.enum(['location', 'spread']) }),
+      (i) => engineering.fitCensored(i.failures, i.stopped)[i.what],
+    ),
+  ],
+  [
+    'bond-from-tests',
+    call(
+      z.strictObject({ tests: z.array(z.strictObject({ diameter: num, embedment: num, load: num })) }),
+      (i) => engineering.bondFromTests(i.tests).mean,
+    ),
+  ],
+  ['proof-count', call(proof, (i) => engineering.proofPlan(i.anchors, i.failures, i.share).anchors)],
+  ['proof-factor', call(proof, (i) => engineering.proofPlan(i.anchors, i.failures, i.share).loadFactor)],
+  [
+    'life-cycle-present-value',
+    call(cost, (i) => engineering.lifeCycleCost(i.plan, i.horizon, i.rate).presentValue),
+  ],
+  ['life-cycle-yearly', call(cost, (i) => engineering.lifeCycleCost(i.plan, i.horizon, i.rate).yearly)],
+  ['life-cycle-holes', call(cost, (i) => engineering.lifeCycleCost(i.plan, i.horizon, i.rate).holes)],
+  [
+    'break-even-price',
+    call(z.strictObject({ plan: z.strictObject({ life: num }), other: plan, ...over }), (i) =>
+      engineering.breakEvenPrice(i.plan, i.other, i.horizon, i.rate),
+    ),
+  ],
+  [
+    'break-even-life',
+    call(
+      z.strictObject({ plan: z.strictObject({ installed: num }), other: plan, ...over }),
+      (i) => engineering.breakEvenLife(i.plan, i.other, i.horizon, i.rate) ?? 'never',
+    ),
+  ],
+];
+
+export const calls: ReadonlyMap<string, Call> = new Map([...formulas, ...functions, ...later]);
