@@ -1,7 +1,6 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { z } from 'zod';
-import { findSlip } from './json.ts';
 import { Entry, type Problem } from './problems.ts';
 import type { RuleFiles } from './ruleset.ts';
 import {
@@ -11,126 +10,75 @@ import {
   sourcesFileSchema,
   tableFileSchema,
 } from './schema.ts';
+import { shape } from './shape.ts';
 
-const entryNames: Readonly<Record<string, string>> = {
-  facts: 'fact',
-  relations: 'relation',
-  rows: 'row',
-  rules: 'rule',
-  examples: 'example',
-  cautions: 'caution',
-  sources: 'source',
-};
-
-const inside = (data: unknown, key: PropertyKey | undefined): unknown =>
-  typeof data === 'object' && data !== null && key !== undefined ? Reflect.get(data, key) : undefined;
-
-export const shownPath = (path: readonly PropertyKey[]): string =>
-  path
-    .map((key) => (typeof key === 'number' ? `[${key}]` : `.${String(key)}`))
-    .join('')
-    .replace(/^\./, '');
-
-/** `rules[3].when` → "rule boots.ice" and `when`, as the author knows it. */
-function placed(data: unknown, path: readonly PropertyKey[]): { entry: string; path: string } {
-  const [list, place] = path;
-  const item = inside(inside(data, list), place);
-  const id = inside(item, 'id') ?? inside(item, 'name');
-  const what = typeof list === 'string' ? entryNames[list] : undefined;
-  if (what === undefined || typeof id !== 'string') return { entry: '', path: shownPath(path) };
-  return { entry: `${what} ${id}`, path: shownPath(path.slice(2)) };
+interface Text {
+  readonly file: string;
+  readonly text: string | null;
 }
 
-/** What zod found, in the words of somebody who wrote the file. Matched by its message: a condition keeps no code. */
-const plainly: readonly (readonly [RegExp, string, string])[] = [
-  [/^Invalid input: expected (\w+), received undefined$/, 'it is missing.', 'Give a $1.'],
-  [/^Invalid input: expected (\w+), received (\w+)$/, 'it is a $2.', 'Give a $1.'],
-  [/^Unrecognized keys?: (.*)$/, 'no such key here: $1.', 'Take it out, or correct its spelling.'],
-  [/^Too small: expected array.*$/, 'the list is empty.', 'Give at least one.'],
-  [/^Too small: expected string.*$/, 'nothing is written.', 'Write it out.'],
-  [/^Invalid ISO date$/, 'that is no day.', 'Write it as 2026-01-31.'],
-  [/^Invalid discriminator value\. Expected (.*)$/, 'no such kind.', 'Choose from $1.'],
-  [/^Invalid option: expected one of (.*)$/, 'no such kind.', 'Choose from $1.'],
-];
+const readText = async (dir: string, file: string): Promise<Text> => ({
+  file,
+  text: await readFile(join(dir, file), 'utf8').catch(() => null),
+});
 
-function worded(message: string): { wrong: string; mend: string } {
-  for (const [pattern, wrong, mend] of plainly)
-    if (pattern.test(message))
-      return { wrong: message.replace(pattern, wrong), mend: message.replace(pattern, mend) };
-  return { wrong: `${message}.`, mend: '' };
-}
-
-interface Reading {
-  readonly problems: Problem[];
-  readonly contents: Map<string, unknown>;
-}
-
-async function read<T>(
-  { problems, contents }: Reading,
-  dir: string,
-  file: string,
-  schema: z.ZodType<T>,
-): Promise<T[]> {
-  const report = new Entry(problems, file, '');
-  const text = await readFile(join(dir, file), 'utf8').catch(() => null);
-  if (text === null) {
-    report.add('', 'the file is missing.', 'Put it back.');
-    return [];
-  }
-  const slip = findSlip(text);
-  if (slip !== null) {
-    report.add(`line ${slip.line}, column ${slip.column}`, `${slip.wrong}.`);
-    return [];
-  }
-  const data: unknown = JSON.parse(text);
-  contents.set(file, data);
-  const parsed = schema.safeParse(data);
-  if (parsed.success) return [parsed.data];
-  for (const issue of parsed.error.issues) {
-    const { entry, path } = placed(data, issue.path);
-    const { wrong, mend } = worded(issue.message);
-    new Entry(problems, file, entry).add(path, wrong, mend);
-  }
-  return [];
-}
-
-async function readFolder<T>(reading: Reading, dir: string, folder: string, schema: z.ZodType<T>) {
+/** The JSON files of a folder, by name; null when there is no such folder. */
+async function readFolder(dir: string, folder: string): Promise<readonly Text[] | null> {
   const names = await readdir(join(dir, folder)).catch(() => null);
-  if (names === null)
-    new Entry(reading.problems, `${folder}/`, '').add('', 'the folder is missing.', 'Make it.');
-  const found: { file: string; data: T }[] = [];
-  for (const name of (names ?? []).filter((one) => one.endsWith('.json')).sort()) {
-    const file = `${folder}/${name}`;
-    for (const data of await read(reading, dir, file, schema)) found.push({ file, data });
-  }
-  return found;
+  if (names === null) return null;
+  const files = names.filter((name) => name.endsWith('.json')).sort();
+  return Promise.all(files.map((name) => readText(dir, `${folder}/${name}`)));
 }
 
-/** A file is found by the name of what it holds. */
-function named(problems: Problem[], file: string, key: string, name: string): void {
-  if (!file.endsWith(`/${name}.json`))
-    new Entry(problems, file, '').add(key, `"${name}" is not the name of the file.`, 'Make the two equal.');
-}
-
-/** Reads and checks the shape of every file. With problems, what is returned is only a part. */
+/** Reads and checks the shape of every file; no files when one of them has a problem. */
 export async function readRuleFiles(dir: string): Promise<{ files: RuleFiles | null; problems: Problem[] }> {
+  const [factsText, sourcesText, tableTexts, decisionTexts, cautionTexts] = await Promise.all([
+    readText(dir, 'facts.json'),
+    readText(dir, 'sources.json'),
+    readFolder(dir, 'tables'),
+    readFolder(dir, 'decisions'),
+    readFolder(dir, 'cautions'),
+  ]);
   const problems: Problem[] = [];
-  const reading: Reading = { problems, contents: new Map() };
-  const [facts] = await read(reading, dir, 'facts.json', factsFileSchema);
-  const tables = await readFolder(reading, dir, 'tables', tableFileSchema);
-  const decisions = await readFolder(reading, dir, 'decisions', decisionFileSchema);
-  const cautions = await readFolder(reading, dir, 'cautions', cautionsFileSchema);
-  const [sources] = await read(reading, dir, 'sources.json', sourcesFileSchema);
-  for (const { file, data } of tables) named(problems, file, 'table', data.table);
-  for (const { file, data } of decisions) named(problems, file, 'decision', data.decision);
+  const contents = new Map<string, unknown>();
+  const take = <T>({ file, text }: Text, schema: z.ZodType<T>): T | undefined => {
+    if (text === null) {
+      new Entry(problems, file, '').add('', 'the file is missing.', 'Put it back.');
+      return undefined;
+    }
+    const shaped = shape(file, text, schema);
+    problems.push(...shaped.problems);
+    contents.set(file, shaped.data);
+    return shaped.value;
+  };
+  const takeAll = <T>(folder: string, texts: readonly Text[] | null, schema: z.ZodType<T>) => {
+    if (texts === null) new Entry(problems, `${folder}/`, '').add('', 'the folder is missing.', 'Make it.');
+    return (texts ?? []).flatMap((one) => {
+      const value = take(one, schema);
+      return value === undefined ? [] : [{ file: one.file, value }];
+    });
+  };
+  /** A file is found by the name of what it holds. */
+  const named = (file: string, key: string, name: string) => {
+    if (!file.endsWith(`/${name}.json`))
+      new Entry(problems, file, '').add(key, `"${name}" is not the name of the file.`, 'Make the two equal.');
+  };
+
+  const facts = take(factsText, factsFileSchema);
+  const tables = takeAll('tables', tableTexts, tableFileSchema);
+  const decisions = takeAll('decisions', decisionTexts, decisionFileSchema);
+  const cautions = takeAll('cautions', cautionTexts, cautionsFileSchema);
+  const sources = take(sourcesText, sourcesFileSchema);
+  for (const { file, value } of tables) named(file, 'table', value.table);
+  for (const { file, value } of decisions) named(file, 'decision', value.decision);
   if (facts === undefined || sources === undefined || problems.length > 0) return { files: null, problems };
   const files: RuleFiles = {
     facts,
-    tables: tables.map(({ data }) => data),
-    decisions: decisions.map(({ data }) => data),
-    cautions: cautions.flatMap(({ data }) => data.cautions),
+    tables: tables.map(({ value }) => value),
+    decisions: decisions.map(({ value }) => value),
+    cautions: cautions.flatMap(({ value }) => value.cautions),
     sources: sources.sources,
-    contents: reading.contents,
+    contents,
   };
   return { files, problems };
 }

@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
 
 /** JSON with sorted keys: the layout of a file is no change of the rules. */
-function canonical(data: unknown): string {
-  if (Array.isArray(data)) return `[${data.map(canonical).join(',')}]`;
-  if (typeof data !== 'object' || data === null) return JSON.stringify(data);
-  const pairs = Object.entries(data).sort(([a], [b]) => (a < b ? -1 : 1));
-  return `{${pairs.map(([key, value]) => `${JSON.stringify(key)}:${canonical(value)}`).join(',')}}`;
-}
+const canonical = (data: unknown): string =>
+  JSON.stringify(data, (_, value: unknown) =>
+    typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value,
+  );
 
 export const hashOf = (contents: ReadonlyMap<string, unknown>): string =>
   createHash('sha256')

@@ -27,11 +27,11 @@ class Slipped extends Error {
  */
 export function findSlip(text: string): Slip | null {
   let at = 0;
-  const take = (pattern: RegExp): string | null => {
+  const take = (pattern: RegExp): boolean => {
     pattern.lastIndex = at;
-    const found = pattern.exec(text)?.[0] ?? null;
-    if (found !== null) at += found.length;
-    return found;
+    if (!pattern.test(text)) return false;
+    at = pattern.lastIndex;
+    return true;
   };
   const next = () => {
     take(blank);
@@ -68,14 +68,13 @@ export function findSlip(text: string): Slip | null {
       const keys = new Set<string>();
       list('}', () => pair(keys, depth), 'the pair');
     } else if (mark === '[') list(']', () => value(depth + 1), 'the element');
-    else if (take(mark === '"' ? string : scalar) === null) throw unexpected('a value');
+    else if (!take(mark === '"' ? string : scalar)) throw unexpected('a value');
   };
   const pair = (keys: Set<string>, depth: number) => {
     next();
     const start = at;
-    const quoted = take(string);
-    if (quoted === null) throw unexpected('a key in double quotes');
-    const key: string = JSON.parse(quoted);
+    if (!take(string)) throw unexpected('a key in double quotes');
+    const key: string = JSON.parse(text.slice(start, at));
     if (forbiddenKeys.includes(key)) throw new Slipped(start, `the key "${key}" is not allowed`);
     if (keys.has(key)) throw new Slipped(start, `the key "${key}" stands here a second time`);
     keys.add(key);

@@ -145,22 +145,20 @@ export type Condition =
   | { readonly all: readonly Condition[] }
   | { readonly any: readonly Condition[] };
 
+const parts = z.array(z.lazy((): z.ZodType<Condition> => conditionSchema)).min(1);
+const allSchema = z.strictObject({ all: parts });
+const anySchema = z.strictObject({ any: parts });
+
 /** Chosen by the key that is present: a union would only say "invalid input" and not where. */
-export const conditionSchema: z.ZodType<Condition> = z.lazy(() =>
-  z.unknown().transform((value, context): Condition => {
-    const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
-    const schema = keys.includes('all')
-      ? z.strictObject({ all: z.array(conditionSchema).min(1) })
-      : keys.includes('any')
-        ? z.strictObject({ any: z.array(conditionSchema).min(1) })
-        : leafSchema;
-    const parsed = schema.safeParse(value);
-    if (parsed.success) return parsed.data;
-    for (const issue of parsed.error.issues)
-      context.addIssue({ ...issue, code: 'custom', message: issue.message });
-    return z.NEVER;
-  }),
-);
+export const conditionSchema: z.ZodType<Condition> = z.unknown().transform((value, context): Condition => {
+  const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
+  const schema = keys.includes('all') ? allSchema : keys.includes('any') ? anySchema : leafSchema;
+  const parsed = schema.safeParse(value);
+  if (parsed.success) return parsed.data;
+  for (const issue of parsed.error.issues)
+    context.addIssue({ ...issue, code: 'custom', message: issue.message });
+  return z.NEVER;
+});
 
 const outcomeSchema = z.strictObject({
   about: words,
