@@ -18,7 +18,8 @@ export const line = ({ file, entry, path, wrong, mend }: Problem): string =>
 /** Everything that is wrong, at once, so that a rule author need not mend it one start at a time. */
 export class RuleFileError extends Error {
   override readonly name = 'RuleFileError';
-  constructor(readonly problems: readonly Problem[]) {
+  readonly #problems: readonly Problem[];
+  constructor(problems: readonly Problem[]) {
     const shown = problems.slice(0, shownAtMost).map((problem) => `  ${line(problem)}`);
     const more = problems.length - shown.length;
     super(
@@ -28,6 +29,11 @@ export class RuleFileError extends Error {
         ...(more > 0 ? [`  and ${more} more`] : []),
       ].join('\n'),
     );
+    this.#problems = problems;
+  }
+
+  get problems(): readonly Problem[] {
+    return this.#problems;
   }
 }
 

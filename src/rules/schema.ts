@@ -172,6 +172,8 @@ const outcomeSchema = z.strictObject({
 
 const given = z.record(factId, id);
 const result = z.record(factId, z.union([id, z.array(id).min(1)]));
+/** An example may also say that nothing is gathered. */
+const expected = z.record(factId, z.union([id, z.array(id)]));
 
 export const decisionFileSchema = z.strictObject({
   decision: id,
@@ -198,7 +200,7 @@ export const decisionFileSchema = z.strictObject({
     .min(1),
   /** Facts along which the safe direction does not hold, each with the reason. */
   notOrdered: z.record(factId, words).optional(),
-  examples: z.array(z.strictObject({ name: words, facts: given, expect: result })).min(1),
+  examples: z.array(z.strictObject({ name: words, facts: given, expect: expected })).min(1),
 });
 
 // ---- cautions/*.json, sources.json ------------------------------------------------------------------------
@@ -210,6 +212,8 @@ export const cautionsFileSchema = z.strictObject({
       z.strictObject({
         id,
         words,
+        /** For what holds nearly always: a few words, so that an answer can gather such cautions in one line. */
+        short: words.optional(),
         /** Smaller stands first. */
         order: z.number().int(),
         sources: z.array(id).min(1),
@@ -220,6 +224,8 @@ export const cautionsFileSchema = z.strictObject({
 
 export const sourceSchema = z.strictObject({
   id,
+  /** As an answer cites it: "EN 959:2018". */
+  short: words,
   title: words,
   edition: words.optional(),
   kind: z.enum(['standard', 'paper', 'handbook', 'guidance', 'report', 'practice']),

@@ -89,6 +89,7 @@ export function checkFacts(files: RuleFiles): Problem[] {
     if (fact.kind === 'derived') derived(fact, report);
     if (fact.kind === 'band') band(fact, report);
     if (fact.kind === 'outcome') outcome(fact, report);
+    if ('of' in fact && fact.of !== undefined) report.known('of', fact.of, [...facts.keys()], 'a fact');
     if (fact.kind === 'number') {
       if (!(fact.possible[0] < fact.possible[1]))
         report.add('possible', 'the lower limit is not below the upper.', 'Turn the two round.');
