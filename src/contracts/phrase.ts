@@ -8,9 +8,16 @@ export interface Term {
 export interface Measure {
   readonly value: number;
   readonly unit: string;
+  /** As a member said it or a standard prints it: not rounded. */
+  readonly exact?: boolean;
 }
 
-export type PhraseArg = string | number | Term | Measure | readonly Term[];
+/** The plain words of a rule, to be quoted as a reason. */
+export interface Reason {
+  readonly rule: string;
+}
+
+export type PhraseArg = string | number | Term | Measure | Reason | Phrase | readonly Term[];
 
 /**
  * Something to say, without the words: `say` is the id of a text in rules/words/<language>.ftl.

@@ -1,43 +1,36 @@
-import type { RuleSet } from './ruleset.ts';
+import type { Row } from './ruleset.ts';
 
-/** Typed reading of a table. A cell that is empty or of another type is a slip of the program: it throws. */
-function cell(rules: RuleSet, table: string, row: string, column: string) {
-  const value = rules.row(table, row).is[column];
-  if (value === undefined) throw new Error(`table ${table}, row ${row} has no ${column}`);
+/** Typed reading of a row. A cell that is empty or of another type is a slip of the program: it throws. */
+function wrong(row: Row, column: string, wanted: string): Error {
+  return new Error(
+    row.is[column] === undefined
+      ? `row ${row.id} has no ${column}`
+      : `row ${row.id}: ${column} is not a ${wanted}`,
+  );
+}
+
+export const hasCell = (row: Row, column: string): boolean => row.is[column] !== undefined;
+
+export function numberCell(row: Row, column: string): number {
+  const value = row.is[column];
+  if (typeof value !== 'number') throw wrong(row, column, 'number');
   return value;
 }
 
-const wrongType = (table: string, column: string, wanted: string) =>
-  new Error(`column ${column} of table ${table} is not a ${wanted}`);
-
-export const hasCell = (rules: RuleSet, table: string, row: string, column: string): boolean =>
-  rules.row(table, row).is[column] !== undefined;
-
-export function numberCell(rules: RuleSet, table: string, row: string, column: string): number {
-  const value = cell(rules, table, row, column);
-  if (typeof value !== 'number') throw wrongType(table, column, 'number');
+export function rangeCell(row: Row, column: string): readonly [number, number] {
+  const value = row.is[column];
+  if (!Array.isArray(value)) throw wrong(row, column, 'range');
   return value;
 }
 
-export function rangeCell(
-  rules: RuleSet,
-  table: string,
-  row: string,
-  column: string,
-): readonly [number, number] {
-  const value = cell(rules, table, row, column);
-  if (!Array.isArray(value)) throw wrongType(table, column, 'range');
+export function textCell(row: Row, column: string): string {
+  const value = row.is[column];
+  if (typeof value !== 'string') throw wrong(row, column, 'text');
   return value;
 }
 
-export function textCell(rules: RuleSet, table: string, row: string, column: string): string {
-  const value = cell(rules, table, row, column);
-  if (typeof value !== 'string') throw wrongType(table, column, 'text');
-  return value;
-}
-
-export function flagCell(rules: RuleSet, table: string, row: string, column: string): boolean {
-  const value = cell(rules, table, row, column);
-  if (typeof value !== 'boolean') throw wrongType(table, column, 'flag');
+export function flagCell(row: Row, column: string): boolean {
+  const value = row.is[column];
+  if (typeof value !== 'boolean') throw wrong(row, column, 'flag');
   return value;
 }

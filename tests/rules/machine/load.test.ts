@@ -28,13 +28,13 @@ it('hands out facts, rows, rules, cautions and sources by id, and throws on an u
 });
 
 it('reads cells by their type', () => {
-  expect(numberCell(rules, 'paths', 'bog', 'length_km')).toBe(3.5);
-  expect(rangeCell(rules, 'paths', 'bog', 'hours')).toEqual([2, 4]);
-  expect(textCell(rules, 'paths', 'bog', 'view')).toBe('reeds');
-  expect(flagCell(rules, 'paths', 'bog', 'fenced')).toBe(false);
-  expect(hasCell(rules, 'paths', 'scree', 'hours')).toBe(false);
-  expect(() => numberCell(rules, 'paths', 'bog', 'view')).toThrow('not a number');
-  expect(() => numberCell(rules, 'paths', 'gully', 'length_km')).toThrow('has no length_km');
+  expect(numberCell(rules.row('paths', 'bog'), 'length_km')).toBe(3.5);
+  expect(rangeCell(rules.row('paths', 'bog'), 'hours')).toEqual([2, 4]);
+  expect(textCell(rules.row('paths', 'bog'), 'view')).toBe('reeds');
+  expect(flagCell(rules.row('paths', 'bog'), 'fenced')).toBe(false);
+  expect(hasCell(rules.row('paths', 'scree'), 'hours')).toBe(false);
+  expect(() => numberCell(rules.row('paths', 'bog'), 'view')).toThrow('not a number');
+  expect(() => numberCell(rules.row('paths', 'gully'), 'length_km')).toThrow('has no length_km');
 });
 
 it('takes domains from tables, with unknown last, and without it where there is a default', () => {

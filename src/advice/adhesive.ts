@@ -1,0 +1,39 @@
+/** Which adhesive for this hole, cold and rock; with its cure, and the amount once the size is told. */
+import { amountOf } from './amount.ts';
+import { ids, limitedLines, sortCandidates } from './candidates.ts';
+import { cureLine } from './cure.ts';
+import type { Draft } from './draft.ts';
+import type { Worksheet } from './worksheet.ts';
+
+export async function adhesive(sheet: Worksheet): Promise<Draft> {
+  const chemistries = sortCandidates('adhesive', await sheet.decideEach('adhesive'));
+  const limited = chemistries.limited.map(({ what }) => what);
+  const usable = [...chemistries.suitable, ...limited];
+  const temperature = sheet.number('temperature_c');
+  const amount = amountOf(sheet);
+  const best = chemistries.suitable.length > 0 ? chemistries.suitable : limited;
+  const say =
+    chemistries.suitable.length > 0
+      ? 'adhesive-use'
+      : limited.length > 0
+        ? 'adhesive-limited'
+        : 'adhesive-none';
+  return {
+    stance: chemistries.suitable.length > 0 ? 'go' : limited.length > 0 ? 'limit' : 'stop',
+    verdict: best.length === 0 ? { say } : { say, with: { what: best } },
+    points: [
+      ...limitedLines(chemistries.limited),
+      ...(temperature === undefined
+        ? [{ say: 'adhesive-cure-unknown' }]
+        : usable.map(({ value }) => cureLine(sheet, value, temperature))),
+      { say: 'cure-sheet' },
+      ...(amount?.lines ?? []),
+    ],
+    recommend: {
+      adhesive: ids(chemistries.suitable),
+      limited: ids(limited),
+      ...amount?.recommend,
+    },
+    reject: chemistries.reject,
+  };
+}

@@ -1,0 +1,64 @@
+/** Which metal for this place, and which kind of anchor with it. */
+import type { Phrase } from '../contracts/phrase.ts';
+import { ids, limitedLines, sortCandidates } from './candidates.ts';
+import { platingCheck } from './coating.ts';
+import type { Draft } from './draft.ts';
+import { exposureFrom } from './exposure.ts';
+import type { Worksheet } from './worksheet.ts';
+
+function placeLines(exposure: ReturnType<typeof exposureFrom>): Phrase[] {
+  const { crackingRisk, resistanceClass, factor } = exposure;
+  return [
+    factor === undefined
+      ? { say: 'material-beyond' }
+      : {
+          say: factor.onBoundary ? 'material-class-boundary' : 'material-class',
+          with: { class: resistanceClass, factor: String(factor.factor) },
+        },
+    { say: 'material-cracking', with: { risk: { fact: 'cracking_risk', value: crackingRisk } } },
+  ];
+}
+
+/** While the rock is not sounded no kind is free of limits; then those that may be used with limits are named. */
+function kindLine(kinds: ReturnType<typeof sortCandidates>): Phrase[] {
+  if (kinds.suitable.length > 0) return [{ say: 'material-kinds', with: { kinds: kinds.suitable } }];
+  const limited = kinds.limited.map(({ what }) => what);
+  return limited.length > 0 ? [{ say: 'material-kinds-limited', with: { kinds: limited } }] : [];
+}
+
+export async function material(sheet: Worksheet): Promise<Draft> {
+  const exposure = exposureFrom(await sheet.decide('exposure'));
+  const metals = sortCandidates('metal', await sheet.decideEach('metal'));
+  const kinds = sortCandidates('anchor', await sheet.decideEach('anchor-kind'));
+  platingCheck(sheet);
+  const points: Phrase[] = [
+    ...limitedLines(metals.limited),
+    ...placeLines(exposure),
+    ...kindLine(kinds),
+    { say: 'material-one-metal' },
+  ];
+  const recommend = {
+    metal: ids(metals.suitable),
+    limited: metals.limited.map(({ what }) => what.value),
+    anchor: ids(kinds.suitable),
+    cracking_risk: exposure.crackingRisk,
+    resistance_class: exposure.resistanceClass,
+  };
+  const common = { points, recommend, reject: metals.reject };
+  if (metals.suitable.length > 0)
+    return {
+      ...common,
+      stance: 'go',
+      verdict: {
+        say: exposure.crackingRisk === 'severe' ? 'material-only' : 'material-use',
+        with: { metals: metals.suitable },
+      },
+    };
+  if (metals.limited.length > 0)
+    return {
+      ...common,
+      stance: 'limit',
+      verdict: { say: 'material-limited', with: { metals: metals.limited.map(({ what }) => what) } },
+    };
+  return { ...common, stance: 'stop', verdict: { say: 'material-none' } };
+}

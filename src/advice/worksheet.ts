@@ -1,0 +1,215 @@
+import type { Check, Computed, Kind } from '../contracts/advice.ts';
+import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
+import type { Phrase } from '../contracts/phrase.ts';
+import { formulas, type Result } from '../engineering/index.ts';
+import {
+  assumable,
+  knownValues,
+  type Outcome,
+  type Row,
+  type RuleSet,
+  type Situation,
+  situation,
+  withValues,
+} from '../rules/index.ts';
+import type { Desk } from './desk.ts';
+
+/** The facts that can be told behind what a decision reads: a band's number, a derived fact's choice. */
+function basesOf(rules: RuleSet, decision: string): readonly string[] {
+  return (rules.decisions.get(decision)?.inputs ?? []).flatMap((id) => {
+    const fact = rules.facts.get(id);
+    if (fact?.kind === 'band' || fact?.kind === 'derived') return [fact.from];
+    return fact?.kind === 'choice' ? [id] : [];
+  });
+}
+
+export interface CheckDraft {
+  readonly id: string;
+  readonly name: Phrase;
+  readonly value: number;
+  readonly limit: number;
+  readonly unit: string;
+  readonly kind: Kind;
+  /** The requirement is a most and not a least. */
+  readonly atMost?: boolean;
+}
+
+/**
+ * Where one advice is worked out: it hands out facts, rows and decisions and writes down which of them were
+ * used, so that `why`, the sources and the list of assumptions are a record and not an afterthought.
+ */
+export class Worksheet {
+  readonly #facts: Record<string, Fact>;
+  readonly #classes: Record<string, string> = {};
+  readonly #outcomes: Record<string, string> = {};
+  readonly #used = new Set<string>();
+  readonly #assumed = new Set<string>();
+  readonly #rules = new Set<string>();
+  readonly #sources = new Set<string>();
+  readonly #computed: Computed[] = [];
+  readonly #checks: Check[] = [];
+
+  constructor(
+    readonly desk: Desk,
+    readonly topic: string,
+    facts: Facts,
+  ) {
+    this.#facts = { ...facts };
+    // Where a word was ambiguous the dialogue took the careful reading: it is an assumption like any other.
+    for (const [id, fact] of Object.entries(facts)) if (fact.from === 'assumed') this.#assumed.add(id);
+  }
+
+  get situation(): Situation {
+    const { rules } = this.desk;
+    const facts: Facts = { ...this.#facts, topic: { value: this.topic, from: 'said' } };
+    return withValues(rules, situation(rules, facts, this.#classes), this.#outcomes);
+  }
+
+  /** Hands a computed class or an earlier outcome to the decisions that read it. */
+  know(fact: string, value: string): void {
+    const kind = this.desk.rules.facts.get(fact)?.kind;
+    (kind === 'outcome' ? this.#outcomes : this.#classes)[fact] = value;
+  }
+
+  /** What was assumed so far, as facts. */
+  assumedFacts(): Facts {
+    return Object.fromEntries(
+      [...this.#assumed].flatMap((fact) => {
+        const assumed = this.#facts[fact];
+        return assumed ? [[fact, assumed]] : [];
+      }),
+    );
+  }
+
+  told(fact: string): FactValue | undefined {
+    const value = this.#facts[fact]?.value;
+    return value === 'unknown' ? undefined : value;
+  }
+
+  isAssumed(fact: string): boolean {
+    return this.#assumed.has(fact);
+  }
+
+  get hasAssumed(): boolean {
+    return this.#assumed.size > 0;
+  }
+
+  /** Takes the worse case of a fact that nobody told; where there is none to take, it stays unknown. */
+  assume(fact: string): void {
+    if (this.told(fact) !== undefined || this.#assumed.has(fact)) return;
+    if (this.situation[fact] !== undefined && this.situation[fact] !== 'unknown') return;
+    this.#assumed.add(fact);
+    const worse = assumable(this.desk.rules, fact);
+    if (worse !== null) this.#facts[fact] = { value: worse, from: 'assumed' };
+  }
+
+  /** A choice; `unknown` where it was neither told nor could be assumed. */
+  choice(fact: string): string {
+    this.assume(fact);
+    this.#used.add(fact);
+    return this.situation[fact] ?? 'unknown';
+  }
+
+  number(fact: string): number | undefined {
+    const value = this.told(fact);
+    if (typeof value !== 'number') return undefined;
+    this.#used.add(fact);
+    return value;
+  }
+
+  /** The row of a table that a fact names; its sources count as used. */
+  row(table: string, id: string): Row {
+    const row = this.desk.rules.row(table, id);
+    for (const source of row.sources) this.#sources.add(source);
+    return row;
+  }
+
+  /** A decision that steers the work but is no reason of the advice: not written down. */
+  consult(decision: string): Promise<Outcome> {
+    return this.desk.judge(decision, this.situation);
+  }
+
+  async decide(decision: string, candidate?: string): Promise<Outcome> {
+    const outcome = await this.desk.judge(decision, this.situation, candidate);
+    this.#record(outcome);
+    return outcome;
+  }
+
+  /** Takes a decision for each value of the fact it is taken for: each metal, each adhesive. */
+  async decideEach(decision: string): Promise<readonly { candidate: string; outcome: Outcome }[]> {
+    const { rules } = this.desk;
+    const each = rules.facts.get(rules.decisions.get(decision)?.each ?? '');
+    if (each === undefined) throw new Error(`decision ${decision} has no candidates`);
+    const all = [];
+    for (const candidate of knownValues(rules, each))
+      all.push({ candidate, outcome: await this.decide(decision, candidate) });
+    return all;
+  }
+
+  #record(outcome: Outcome): void {
+    for (const because of Object.values(outcome.because)) for (const id of because) this.#rules.add(id);
+    for (const source of outcome.sources) this.#sources.add(source);
+    for (const fact of basesOf(this.desk.rules, outcome.decision))
+      if (fact in this.#facts) this.#used.add(fact);
+  }
+
+  /** Writes a formula's result down for `why`, and gives its number. */
+  compute(result: Result): number {
+    const spec = formulas.get(result.formula);
+    if (spec === undefined) throw new Error(`formula ${result.formula} is not in the registry`);
+    this.#sources.add(spec.source);
+    if (!this.#computed.some((one) => one.id === result.formula && one.value === result.value))
+      this.#computed.push({
+        id: result.formula,
+        name: spec.title,
+        symbols: spec.symbols,
+        inputs: Object.entries(result.inputs).map(([input, value]) => ({
+          symbol: spec.inputs[input]?.symbol ?? input,
+          value,
+          unit: spec.inputs[input]?.unit || '1',
+        })),
+        value: result.value,
+        unit: result.unit || '1',
+        kind: result.kind,
+        source: spec.source,
+        clause: spec.clause,
+      });
+    return result.value;
+  }
+
+  check(draft: CheckDraft): boolean {
+    const { atMost, ...check } = draft;
+    const ok = atMost ? check.value <= check.limit : check.value >= check.limit;
+    this.#checks.push({ ...check, ok });
+    return ok;
+  }
+
+  cite(source: string): void {
+    this.#sources.add(source);
+  }
+
+  /** What was used and assumed, for the seal. */
+  record(): {
+    readonly facts: Readonly<Record<string, FactValue>>;
+    readonly assumed: readonly string[];
+    readonly rules: readonly string[];
+    readonly sources: readonly string[];
+    readonly computed: readonly Computed[];
+    readonly checks: readonly Check[];
+  } {
+    const assumed = [...this.#assumed];
+    const facts = Object.fromEntries(
+      [...this.#used]
+        .filter((fact) => this.told(fact) !== undefined || this.#assumed.has(fact))
+        .map((fact) => [fact, this.#facts[fact]?.value ?? 'unknown']),
+    );
+    return {
+      facts: { ...facts, ...Object.fromEntries(assumed.map((f) => [f, this.#facts[f]?.value ?? 'unknown'])) },
+      assumed,
+      rules: [...this.#rules],
+      sources: [...this.#sources],
+      computed: this.#computed,
+      checks: this.#checks,
+    };
+  }
+}

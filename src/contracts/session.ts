@@ -1,0 +1,31 @@
+import type { FactOrigin, Facts, FactValue } from './facts.ts';
+
+/** One thing a member told. The facts of a conversation are folded from these, so that one can be taken back. */
+export interface Entry {
+  readonly turn: number;
+  readonly fact: string;
+  readonly value: FactValue;
+  readonly from: FactOrigin;
+}
+
+/** What a conversation of one member in one chat is. No stored position in a flow: that is worked out anew each turn. */
+export interface Session {
+  readonly turn: number;
+  readonly entries: readonly Entry[];
+  readonly topics: readonly { readonly turn: number; readonly topic: string }[];
+  /** The fact that was asked for last. */
+  readonly pending: string | null;
+  /** Facts asked for since the topic was opened. */
+  readonly asked: readonly string[];
+  /** What the last advice was worked out from: `why` shows it again. */
+  readonly answered: { readonly topic: string; readonly facts: Facts } | null;
+}
+
+export const emptySession: Session = {
+  turn: 0,
+  entries: [],
+  topics: [],
+  pending: null,
+  asked: [],
+  answered: null,
+};

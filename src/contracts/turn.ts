@@ -1,0 +1,31 @@
+import type { Advice } from './advice.ts';
+import type { FactOrigin, FactValue } from './facts.ts';
+import type { Phrase } from './phrase.ts';
+
+export interface Question {
+  readonly fact: string;
+  /** Values to tap; empty where a number or a word is to be typed. "Don't know" is always added. */
+  readonly values: readonly string[];
+}
+
+/** What one message led to, before any words. */
+export type Outcome =
+  | { readonly kind: 'advice'; readonly advice: Advice; readonly also: readonly Advice[] }
+  | { readonly kind: 'why'; readonly advice: Advice; readonly origins: Readonly<Record<string, FactOrigin>> }
+  | { readonly kind: 'question'; readonly question: Question; readonly whyAsked: boolean }
+  | { readonly kind: 'notice'; readonly lines: readonly Phrase[]; readonly topics: readonly string[] }
+  | { readonly kind: 'silent' };
+
+export interface Turn {
+  readonly outcome: Outcome;
+  readonly topic: string;
+  /** Facts told so far, and the assumed ones of an advice. */
+  readonly facts: Readonly<Record<string, FactValue>>;
+  /** What this message alone was read as: said back in one line, so that a wrong reading is seen. */
+  readonly understood: readonly string[];
+  readonly assumed: readonly string[];
+  /** Facts still open, in the order in which they would be asked. */
+  readonly missing: readonly string[];
+  /** Assumed facts that a member may settle with one tap. */
+  readonly settle: readonly Question[];
+}

@@ -1,0 +1,171 @@
+/** From a message to what it tells: cleaned, understood, and checked before anything of it counts. */
+import type { FactValue } from '../contracts/facts.ts';
+import type { Message } from '../contracts/message.ts';
+import type { Phrase } from '../contracts/phrase.ts';
+import type { Entry, Session } from '../contracts/session.ts';
+import { contradictions, domain, impossible, type RuleSet } from '../rules/index.ts';
+import { factsOf, told, topicOf } from './fold.ts';
+import type { Parsed, Problem, UnderstandContext } from './understand/index.ts';
+
+export type Understand = (text: string, context?: UnderstandContext) => Parsed;
+
+type NewEntry = Omit<Entry, 'turn'>;
+
+export type Read =
+  | { readonly kind: 'notice'; readonly lines: readonly Phrase[]; readonly offer: boolean }
+  | { readonly kind: 'restart' }
+  | { readonly kind: 'why' }
+  | { readonly kind: 'back' }
+  | {
+      readonly kind: 'told';
+      readonly entries: readonly NewEntry[];
+      readonly topics: readonly string[];
+      readonly understood: readonly string[];
+    };
+
+/** Longer than any question a person types; what is longer is a paste, and is not read at all. */
+const longest = 10_000;
+
+const notice = (say: string, args: Phrase['with'] = {}, offer = false): Read => ({
+  kind: 'notice',
+  lines: [{ say, with: args }],
+  offer,
+});
+
+export function readMessage(
+  rules: RuleSet,
+  understand: Understand,
+  session: Session,
+  message: Message,
+): Read {
+  if (message.press !== undefined) return readPress(rules, session, message.press);
+  if (message.text === undefined) return notice(message.file ? 'file-not-yet' : 'place-not-yet');
+  if (message.text.length > longest) return notice('too-long', { most: String(longest) });
+  const pending = session.pending ?? undefined;
+  const topic = topicOf(session);
+  const parsed = understand(message.text, {
+    ...(pending === undefined ? {} : { pending }),
+    ...(topic === undefined ? {} : { topic }),
+    ...(message.at === undefined ? {} : { now: message.at }),
+  });
+  return readParsed(rules, session, parsed);
+}
+
+/** A tap: `f:<fact>:<value>` or `f:<fact>:?`, `t:<topic>`, `c:<command>`. One from an older program may name what is gone. */
+function readPress(rules: RuleSet, session: Session, press: string): Read {
+  const [kind, name = '', value = ''] = press.split(':');
+  if (kind === 'c' && (name === 'why' || name === 'back' || name === 'restart')) return { kind: name };
+  if (kind === 't' && domain(rules, 'topic').includes(name))
+    return { kind: 'told', entries: [], topics: [name], understood: [] };
+  if (kind === 'f' && rules.facts.has(name)) {
+    const unknown = value === '?';
+    if (unknown || domain(rules, name).includes(value))
+      return checked(rules, session, {
+        entries: [{ fact: name, value: unknown ? 'unknown' : value, from: 'said' }],
+        topics: [],
+      });
+  }
+  return notice('button-old', {}, true);
+}
+
+function readParsed(rules: RuleSet, session: Session, parsed: Parsed): Read {
+  switch (parsed.act) {
+    case 'why':
+    case 'why-all':
+      return { kind: 'why' };
+    case 'back':
+    case 'restart':
+      return { kind: parsed.act };
+    case 'forget':
+      return { kind: 'restart' };
+    case 'help':
+      return notice('help', {}, true);
+  }
+  const emergency = parsed.topic === 'emergency';
+  const hard = parsed.problems.find(({ kind, value }) => kind !== 'ambiguous' || value === undefined);
+  if (hard !== undefined && !emergency)
+    return { kind: 'notice', lines: [problemLine(rules, hard)], offer: false };
+  const entries = entriesOf(rules, session, parsed);
+  const topics = parsed.topics.filter((topic) => topic !== 'unknown' && topic !== 'smalltalk');
+  if (entries.length === 0 && topics.length === 0) return nothingTold(parsed, session);
+  return checked(rules, session, { entries, topics });
+}
+
+function nothingTold(parsed: Parsed, session: Session): Read {
+  if (parsed.act === 'thanks') return notice('welcome');
+  if (parsed.act === 'greeting' || parsed.topic === 'smalltalk') return notice('greeting', {}, true);
+  const words = parsed.unknownWords.slice(0, 5).join(', ');
+  const lines: Phrase[] = [
+    words === '' ? { say: 'not-understood' } : { say: 'words-not-understood', with: { words } },
+  ];
+  if (session.pending !== null) lines.push({ say: 'still-open' });
+  return { kind: 'notice', lines, offer: session.pending === null };
+}
+
+function entriesOf(rules: RuleSet, session: Session, parsed: Parsed): NewEntry[] {
+  const entries: NewEntry[] = [];
+  const add = (fact: string, value: FactValue, from: NewEntry['from']): void => {
+    const definition = rules.facts.get(fact);
+    if (definition?.kind !== 'choice' && definition?.kind !== 'number') return;
+    entries.push({ fact, value, from });
+  };
+  // The careful reading of an ambiguous word is an assumption; it never stands against what was said outright.
+  for (const { fact, value } of parsed.problems)
+    if (fact !== undefined && value !== undefined) add(fact, value, 'assumed');
+  for (const { fact, value } of parsed.found) add(fact, value, 'said');
+  for (const fact of parsed.unknownFacts) add(fact, 'unknown', 'said');
+  if (parsed.act === 'dont-know' && parsed.unknownFacts.length === 0 && session.pending !== null)
+    add(session.pending, 'unknown', 'said');
+  return entries;
+}
+
+function problemLine(rules: RuleSet, problem: Problem): Phrase {
+  const fact = problem.fact === undefined ? undefined : rules.facts.get(problem.fact);
+  if (problem.kind === 'impossible' && fact?.kind === 'number')
+    return impossibleLine(rules, fact.id, problem.text);
+  return {
+    say: `problem-${problem.kind}`,
+    with: { text: problem.text.slice(0, 60), fact: fact?.name ?? '' },
+  };
+}
+
+function impossibleLine(rules: RuleSet, id: string, text: string): Phrase {
+  const fact = rules.facts.get(id);
+  const [least, most] = fact?.kind === 'number' ? fact.possible : [0, 0];
+  const unit = fact?.kind === 'number' ? fact.unit : '1';
+  return {
+    say: 'impossible',
+    with: {
+      text: text.slice(0, 60),
+      fact: fact?.name ?? id,
+      least: { value: least, unit, exact: true },
+      most: { value: most, unit, exact: true },
+    },
+  };
+}
+
+/** Refuses what cannot be, before it is told to anybody: the session stays as it was. */
+function checked(
+  rules: RuleSet,
+  session: Session,
+  read: { readonly entries: readonly NewEntry[]; readonly topics: readonly string[] },
+): Read {
+  for (const { fact, value } of read.entries)
+    if (value !== 'unknown' && impossible(rules, fact, value))
+      return { kind: 'notice', lines: [impossibleLine(rules, fact, String(value))], offer: false };
+  const fresh = read.entries.map(({ fact }) => fact);
+  const facts = { ...factsOf(rules, told(session, read.entries, read.topics[0])) };
+  for (const clash of contradictions(rules, facts)) {
+    if (clash.kind === 'relation')
+      return {
+        kind: 'notice',
+        lines: [{ say: 'contradiction-relation', with: { words: clash.words } }],
+        offer: false,
+      };
+    return notice('contradiction', {
+      one: { fact: clash.fact, value: clash.value },
+      other: { fact: clash.other, value: clash.otherValue },
+    });
+  }
+  return { kind: 'told', entries: read.entries, topics: read.topics, understood: [...new Set(fresh)] };
+}

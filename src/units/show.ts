@@ -1,0 +1,69 @@
+/** Numbers for people: metric and imperial side by side, no more digits than they deserve. The only place that rounds. */
+import convert from 'convert';
+
+/** Two significant digits: 13.47 → "13", 0.0834 → "0.083", 4946 → "4900". */
+export function twoDigits(value: number): string {
+  if (value === 0) return '0';
+  const rounded = Number(value.toPrecision(2));
+  const decimals = Math.max(0, 1 - Math.floor(Math.log10(Math.abs(rounded))));
+  return rounded.toFixed(decimals);
+}
+
+/** As it was said or as a standard prints it: at most three decimals, no trailing zeros. */
+function asSaid(value: number): string {
+  return String(Math.round(value * 1000) / 1000);
+}
+
+const VULGAR: Readonly<Record<number, string>> = {
+  2: '⅛',
+  4: '¼',
+  6: '⅜',
+  8: '½',
+  10: '⅝',
+  12: '¾',
+  14: '⅞',
+};
+
+/** Millimetres as inches to the nearest sixteenth: 12 → "½ in", 80 → "3⅛ in". */
+export function inches(mm: number): string {
+  const sixteenths = Math.round(convert(mm, 'mm').to('in') * 16);
+  const whole = Math.floor(sixteenths / 16);
+  const rest = sixteenths % 16;
+  const fraction = rest === 0 ? '' : (VULGAR[rest] ?? `${whole > 0 ? ' ' : ''}${rest}/16`);
+  return `${whole > 0 || rest === 0 ? whole : ''}${fraction} in`;
+}
+
+/** `exact` is for what a member said and for a standard's limit, which are never rounded. */
+export function showMeasure(value: number, unit: string, exact = false): string {
+  const number = exact ? asSaid(value) : twoDigits(value);
+  switch (unit) {
+    case 'kN':
+      return `${number} kN (${twoDigits(convert(value, 'kN').to('lbf'))} lbf)`;
+    case 'mm':
+      return `${exact ? asSaid(value) : String(Math.round(value))} mm (${inches(value)})`;
+    case 'm':
+      return `${number} m (${twoDigits(convert(value, 'm').to('ft'))} ft)`;
+    case '°C':
+      return `${asSaid(value)} °C (${Math.round(convert(value, 'C').to('F'))} °F)`;
+    case 'ml':
+      return `${number} ml (${twoDigits(convert(value, 'mL').to('fl oz'))} US fl oz)`;
+    case 'MPa':
+      return `${number} MPa (${twoDigits(convert(value, 'MPa').to('psi'))} psi)`;
+    case 'h':
+      return showHours(value, exact);
+    case 'min':
+      return `${number} min`;
+    case 'a':
+      return `${number} years`;
+    case '1':
+      return number;
+    default:
+      return `${number} ${unit}`;
+  }
+}
+
+function showHours(hours: number, exact: boolean): string {
+  if (hours < 1) return `${Math.round(hours * 60)} min`;
+  if (hours >= 72) return `${exact ? asSaid(hours / 24) : twoDigits(hours / 24)} days`;
+  return `${exact ? asSaid(hours) : twoDigits(hours)} h`;
+}
