@@ -48,7 +48,10 @@ export interface Formula<I extends string, K extends Kind> extends FormulaSpec<I
   (inputs: Readonly<Record<I, number>>): Result<K>;
 }
 
-const withUnit = (value: number, unit: string) => (unit === '' ? `${value}` : `${value} ${unit}`);
+const withUnit = (value: number, unit: string) => {
+  const shown = Number(value.toPrecision(6));
+  return unit === '' ? `${shown}` : `${shown} ${unit}`;
+};
 
 /** An input outside the published range of a formula. The message is for a club member. */
 export class OutOfRange extends Error {

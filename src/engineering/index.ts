@@ -6,6 +6,7 @@ export * from './capacity/bonded.ts';
 export * from './capacity/combined.ts';
 export * from './capacity/cone.ts';
 export * from './capacity/cone-influence.ts';
+export * from './capacity/effective.ts';
 export * from './capacity/glue-in-rock.ts';
 export * from './capacity/interaction.ts';
 export * from './capacity/mechanical.ts';

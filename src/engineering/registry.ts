@@ -5,6 +5,7 @@ import * as bonded from './capacity/bonded.ts';
 import * as combined from './capacity/combined.ts';
 import * as cone from './capacity/cone.ts';
 import * as coneInfluence from './capacity/cone-influence.ts';
+import * as effective from './capacity/effective.ts';
 import * as interaction from './capacity/interaction.ts';
 import * as mechanical from './capacity/mechanical.ts';
 import * as modes from './capacity/modes.ts';
@@ -42,6 +43,7 @@ const modules: readonly object[] = [
   cone,
   coneInfluence,
   cure,
+  effective,
   galvanic,
   humidity,
   interaction,

@@ -47,8 +47,8 @@ export interface ShearCapacity extends Capacity<ShearMode> {
 
 /**
  * Radial (shear) resistance of an anchor in rock, a screening model: the lowest of metal in shear, pry-out,
- * rock edge when one is near, and the dowel form in rock below 50 MPa. One leg is credited for pry-out and
- * edge; metal and dowel count the legs. mm, MPa, kN. `leverArm` warns of bending, it does not govern.
+ * rock edge when one is near, and the dowel form in rock below 50 MPa. Pry-out takes
+ * the pull-out handed in, the edge credits one leg, metal and dowel count the legs. mm, MPa, kN. `leverArm` warns of bending, it does not govern.
  * Source: EN 1992-4:2018 7.2.2 and CEB-FIP Model Code 1990 3.10; rock coefficients common practice, no source.
  * Worked: one leg 84.27 mm², 700 MPa, hard rock, pull-out 50 kN at 90 mm, no edge → metal, 29.49 kN characteristic.
  */
@@ -72,7 +72,7 @@ export function anchorShear(anchor: ShearAnchor): ShearCapacity {
     modes.dowel = modeFromMean(all, rockScatter, [one]);
   }
   const leverArm =
-    anchor.standOff > 0
+    anchor.standOff !== 0
       ? leverArmShear({
           metalArea: anchor.metalArea,
           steelStrength,

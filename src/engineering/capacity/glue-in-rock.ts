@@ -1,5 +1,7 @@
+import type { Result } from '../formula.ts';
 import { holeWallBond, uniformBond } from './bonded.ts';
 import { rockConeMean } from './cone.ts';
+import { adhesiveBond, effectiveDepth, wallBond } from './effective.ts';
 import {
   type Capacity,
   capacityOf,
@@ -60,23 +62,28 @@ export interface GlueInCapacity extends Capacity<GlueInMode> {
  */
 export function glueInTension(anchor: GlueIn): GlueInCapacity {
   const { rodDiameter: diameter, holeDiameter, rockStrength, rockScatter } = anchor;
-  const embedment = anchor.embedment - anchor.weatheredSkin;
+  const depth = effectiveDepth({ embedment: anchor.embedment, weatheredSkin: anchor.weatheredSkin });
+  const embedment = depth.value;
   const legs = anchor.legSpacing === undefined ? 1 : 2;
   const legArea = anchor.metalArea ?? roundBarArea({ diameter }).value;
-  const rodBond = anchor.bondMean * (anchor.adhesiveFactor ?? 1);
-  const wallBond = Math.min((anchor.rockBondShare ?? 0.15) * rockStrength, rodBond);
+  const atRod = adhesiveBond({ bondStress: anchor.bondMean, factor: anchor.adhesiveFactor ?? 1 });
+  const atWall = wallBond({
+    rockStrength,
+    share: anchor.rockBondShare ?? 0.15,
+    bondStress: atRod.value,
+  });
 
-  const aroundBond = bondInfluence({ diameter, embedment, bond: rodBond, rock: rockStrength }, anchor);
+  const aroundBond = bondInfluence({ diameter, embedment, bond: atRod.value, rock: rockStrength }, anchor);
   const aroundCone = coneInfluence(embedment, anchor);
   const { jointFactor } = anchor;
-  const rod = uniformBond.mean({ bondStress: rodBond, diameter, embedment });
-  const wall = holeWallBond.mean({ bondStress: wallBond, diameter, holeDiameter, embedment });
+  const rod = uniformBond.mean({ bondStress: atRod.value, diameter, embedment });
+  const wall = holeWallBond.mean({ bondStress: atWall.value, diameter, holeDiameter, embedment });
   const cone = rockConeMean({ rockStrength, embedment, jointFactor });
-  const rockMode = (lone: typeof cone, around: Influence) =>
+  const rockMode = (lone: typeof cone, around: Influence, before: readonly Result[] = []) =>
     modeFromMean(
       influenced.mean({ resistance: lone.value, areaRatio: around.areaRatio, factor: around.factor }),
       rockScatter,
-      [lone, ...around.steps],
+      [depth, ...before, lone, ...around.steps],
     );
 
   const modes = {
@@ -84,8 +91,8 @@ export function glueInTension(anchor: GlueIn): GlueInCapacity {
       steelTension({ metalArea: legs * legArea, steelStrength: anchor.steelStrength }),
       anchor.steelScatter ?? 0.05,
     ),
-    bondSteel: rockMode(rod, aroundBond),
-    bondRock: rockMode(wall, aroundBond),
+    bondSteel: rockMode(rod, aroundBond, [atRod]),
+    bondRock: rockMode(wall, aroundBond, [atRod, atWall]),
     cone: rockMode(cone, aroundCone),
   };
   return {

@@ -1,5 +1,6 @@
 import type { Result } from '../formula.ts';
 import { rockConeMean } from './cone.ts';
+import { effectiveDepth } from './effective.ts';
 import {
   type Capacity,
   capacityOf,
@@ -39,7 +40,8 @@ export interface MechanicalCapacity extends Capacity<MechanicalMode> {
  * Worked: h 90, UCS 150, J 1, 84.27 mm² at 700 MPa → cone 59.52 kN mean, metal 58.99 kN characteristic.
  */
 export function mechanicalTension(anchor: Mechanical): MechanicalCapacity {
-  const embedment = anchor.embedment - anchor.weatheredSkin;
+  const depth = effectiveDepth({ embedment: anchor.embedment, weatheredSkin: anchor.weatheredSkin });
+  const embedment = depth.value;
   const around = coneInfluence(embedment, { ...anchor, legSpacing: undefined });
   const { rockStrength, jointFactor, rockScatter, metalArea, steelStrength } = anchor;
   const lone = rockConeMean({ rockStrength, embedment, jointFactor });
@@ -51,7 +53,7 @@ export function mechanicalTension(anchor: Mechanical): MechanicalCapacity {
   const steel = steelTension({ metalArea, steelStrength });
   const modes: Partial<Record<MechanicalMode, Mode>> = {
     steel: modeFromCharacteristic(steel, anchor.steelScatter ?? 0.05),
-    cone: modeFromMean(cone, rockScatter, [lone, ...around.steps]),
+    cone: modeFromMean(cone, rockScatter, [depth, lone, ...around.steps]),
   };
   if (anchor.pullThroughMean !== undefined)
     modes.pullThrough = modeFromMean(testedPullThrough(anchor.pullThroughMean), rockScatter);
