@@ -7,7 +7,7 @@ import { emptySession } from './contracts/session.ts';
 import type { Turn } from './contracts/turn.ts';
 import { Dialogue, type DialogueOptions } from './dialogue/turn.ts';
 import { makeUnderstand } from './dialogue/understand/index.ts';
-import { factsView, loadVocabulary } from './dialogue/vocabulary.ts';
+import { loadVocabulary } from './dialogue/vocabulary.ts';
 import { glossaryOf } from './glossary.ts';
 import { render } from './render/render.ts';
 import { makeWords, type Words } from './render/words.ts';
@@ -38,7 +38,7 @@ export async function makeApp(rulesFolder: string, store: Store, options: Dialog
     readFile(join(rulesFolder, 'words', 'en.ftl'), 'utf8'),
   ]);
   const words = makeWords('en', texts, glossaryOf(rules));
-  const understand = makeUnderstand([vocabulary], factsView(rules));
+  const understand = makeUnderstand([vocabulary], rules);
   const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, understand, options);
   const answer: Respond = async (message) => {
     const session = (await store.loadSession(message.chat, message.user)) ?? emptySession;

@@ -1,7 +1,7 @@
 /** Is this anchor deep and strong enough? Each failure mode against the type-test minimums of EN 959. */
 import type { Stance } from '../contracts/advice.ts';
 import type { Phrase } from '../contracts/phrase.ts';
-import { checkInstalledLength, en959 } from '../engineering/index.ts';
+import { checkInstalledLength, en959, OutOfRange } from '../engineering/index.ts';
 import { bondFactor, type Setting, type Strength, settingOf, strengthOf } from './capacity.ts';
 import type { Draft } from './draft.ts';
 import { edgeGrade } from './edges.ts';
@@ -47,6 +47,16 @@ function grades(strength: Strength): Record<Direction, 'passes' | 'uncertain' | 
 
 const stances: Readonly<Record<string, Stance>> = { meets: 'go', 'test-first': 'limit' };
 
+/** Undefined for a size that the method does not cover: it is then not offered. */
+function strengthWithin(setting: Setting): Strength | undefined {
+  try {
+    return strengthOf(setting);
+  } catch (error) {
+    if (error instanceof OutOfRange) return undefined;
+    throw error;
+  }
+}
+
 /** What one size longer and one size fatter would bring, by the same method. */
 function alternatives(sheet: Worksheet, setting: Setting, length: number): Phrase[] {
   const sizes = sheet.desk.rules
@@ -61,7 +71,9 @@ function alternatives(sheet: Worksheet, setting: Setting, length: number): Phras
   const fatter = Math.min(...sizes.map((size) => size.diameter).filter((mm) => mm > setting.diameter));
   const lines: Phrase[] = [];
   const line = (say: string, size: number, changed: Setting): void => {
-    const { tensionGoverns } = strengthOf(changed);
+    const strength = strengthWithin(changed);
+    if (strength === undefined) return;
+    const { tensionGoverns } = strength;
     lines.push({
       say,
       with: {
@@ -88,14 +100,15 @@ function alternatives(sheet: Worksheet, setting: Setting, length: number): Phras
  * worth finding out; it never carries the verdict.
  */
 function bestCase(sheet: Worksheet, setting: Setting, strength: Strength): Phrase[] {
-  const best = strengthOf({
+  const best = strengthWithin({
     ...setting,
     ...(sheet.told('rock_condition') === undefined ? { jointFactor: 1, skin: 0 } : {}),
     adhesiveFactor:
       (sheet.told('hole_moisture') === undefined ? 1 : bondFactor(sheet, 'hole-moistures', 'hole_moisture')) *
       (sheet.isAssumed('shank') ? 1 : bondFactor(sheet, 'shanks', 'shank')),
   });
-  if (best.tensionGoverns.characteristic <= strength.tensionGoverns.characteristic) return [];
+  if (best === undefined || best.tensionGoverns.characteristic <= strength.tensionGoverns.characteristic)
+    return [];
   return [
     {
       say: 'embedment-best-case',

@@ -4,24 +4,14 @@ import type { Phrase } from '../contracts/phrase.ts';
 import { formulas, type Result } from '../engineering/index.ts';
 import {
   assumable,
+  basesOf,
   knownValues,
   type Outcome,
   type Row,
-  type RuleSet,
   type Situation,
   situation,
-  withValues,
 } from '../rules/index.ts';
 import type { Desk } from './desk.ts';
-
-/** The facts that can be told behind what a decision reads: a band's number, a derived fact's choice. */
-function basesOf(rules: RuleSet, decision: string): readonly string[] {
-  return (rules.decisions.get(decision)?.inputs ?? []).flatMap((id) => {
-    const fact = rules.facts.get(id);
-    if (fact?.kind === 'band' || fact?.kind === 'derived') return [fact.from];
-    return fact?.kind === 'choice' ? [id] : [];
-  });
-}
 
 export interface CheckDraft {
   readonly id: string;
@@ -40,8 +30,7 @@ export interface CheckDraft {
  */
 export class Worksheet {
   readonly #facts: Record<string, Fact>;
-  readonly #classes: Record<string, string> = {};
-  readonly #outcomes: Record<string, string> = {};
+  readonly #known: Record<string, string> = {};
   readonly #used = new Set<string>();
   readonly #assumed = new Set<string>();
   readonly #rules = new Set<string>();
@@ -62,13 +51,12 @@ export class Worksheet {
   get situation(): Situation {
     const { rules } = this.desk;
     const facts: Facts = { ...this.#facts, topic: { value: this.topic, from: 'said' } };
-    return withValues(rules, situation(rules, facts, this.#classes), this.#outcomes);
+    return situation(rules, facts, this.#known);
   }
 
   /** Hands a computed class or an earlier outcome to the decisions that read it. */
   know(fact: string, value: string): void {
-    const kind = this.desk.rules.facts.get(fact)?.kind;
-    (kind === 'outcome' ? this.#outcomes : this.#classes)[fact] = value;
+    this.#known[fact] = value;
   }
 
   /** What was assumed so far, as facts. */

@@ -1,8 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { z } from 'zod';
-import { knownValues, type RuleSet } from '../rules/index.ts';
-import { type FactsView, type Vocabulary, vocabularySchema } from './understand/index.ts';
+import { type Vocabulary, vocabularySchema } from './understand/index.ts';
 
 /** A vocabulary that cannot be used: which file, where in it, what is wrong. */
 export class VocabularyError extends Error {
@@ -24,12 +23,3 @@ export async function loadVocabulary(file: string): Promise<Vocabulary> {
     .map((issue: z.core.$ZodIssue) => `${issue.path.join('.')}: ${issue.message}`);
   throw new VocabularyError(`${shown} cannot be used:\n${lines.join('\n')}`);
 }
-
-/** What understanding needs to know of the facts. */
-export const factsView = (rules: RuleSet): FactsView => ({
-  definitions: [...rules.facts.values()],
-  values: (id) => {
-    const fact = rules.facts.get(id);
-    return fact === undefined ? [] : knownValues(rules, fact);
-  },
-});

@@ -3,7 +3,8 @@ import convert from 'convert';
 
 /** Two significant digits: 13.47 → "13", 0.0834 → "0.083", 4946 → "4900". */
 export function twoDigits(value: number): string {
-  if (value === 0) return '0';
+  // Nothing here is measured finer than a millionth; a slip of the keyboard must not fill the screen with zeros.
+  if (Math.abs(value) < 1e-6) return '0';
   const rounded = Number(value.toPrecision(2));
   const decimals = Math.max(0, 1 - Math.floor(Math.log10(Math.abs(rounded))));
   return rounded.toFixed(decimals);
