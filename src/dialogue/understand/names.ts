@@ -1,0 +1,27 @@
+/** Proper names that sound like rocks and metals: "the route called Titanium Man", "Granite Groove". */
+import type { Language } from './compile.ts';
+import type { Word } from './phrases.ts';
+
+/** Which words are part of a name and tell no fact. */
+export function maskNames(words: readonly Word[], language: Language): boolean[] {
+  const masked: boolean[] = [];
+  const strange = (word: Word | undefined): boolean =>
+    word?.capital === true && !word.forms.some((form) => language.isKnown(form));
+  for (let at = 0; at < words.length; at++) {
+    const named = language.named.longest(words, at);
+    if (named && words[at]?.capital !== true)
+      for (let next = named.to; words[next]?.capital === true; next++) masked[next] = true;
+    const word = words[at];
+    // A capital beside a capitalised word that is no word of ours: both are the name.
+    if (
+      word?.capital &&
+      ((strange(words[at + 1]) && near(word, words[at + 1])) ||
+        (strange(words[at - 1]) && near(words[at - 1], word)))
+    )
+      masked[at] = at > 0 || strange(words[at + 1]);
+  }
+  return masked;
+}
+
+const near = (a: Word | undefined, b: Word | undefined): boolean =>
+  a !== undefined && b !== undefined && b.start - a.end <= 1;

@@ -1,0 +1,35 @@
+/** Whether a word is denied ("not stainless") or only perhaps so ("maybe granite"), by what stands before it. */
+import type { Language } from './compile.ts';
+import type { PhraseTree, Word } from './phrases.ts';
+import { endingAt } from './quantities.ts';
+
+const FARTHEST = 6;
+
+export type Standing = 'said' | 'denied' | 'hedged';
+
+export function standing(
+  words: readonly Word[],
+  from: number,
+  language: Language,
+  /** Words that already serve another phrase: the "no" of "no wait". */
+  spent: readonly boolean[],
+  /** Words of a value that was denied: in "no rust or cracks" the list goes on. */
+  denied: readonly boolean[],
+): Standing {
+  const sentence = words[from]?.sentence;
+  let at = from;
+  while (at > 0 && from - at < FARTHEST && words[at - 1]?.sentence === sentence) {
+    if (spent[at - 1]) return 'said';
+    if (ends(language.hedges, words, at)) return 'hedged';
+    if (ends(language.not, words, at)) return 'denied';
+    const list = endingAt(language.notList, words, at);
+    if (list !== null && denied[list - 1]) return 'denied';
+    const filler = endingAt(language.fillers, words, at);
+    if (filler === null) return 'said';
+    at = filler;
+  }
+  return 'said';
+}
+
+const ends = (tree: PhraseTree<true>, words: readonly Word[], to: number): boolean =>
+  endingAt(tree, words, to) !== null;

@@ -1,0 +1,68 @@
+import { fold } from './normalise.ts';
+
+export interface Token {
+  readonly kind: 'word' | 'number' | 'mark';
+  /** As it is compared. */
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  /** Written against the token before, a letter against a digit: the "4" of "A4". */
+  readonly glued: boolean;
+  /** No space before it. */
+  readonly close: boolean;
+  /** Begins with a capital and goes on in small letters. */
+  readonly capital: boolean;
+  readonly sentence: number;
+}
+
+const PIECE = /\d+(?:[.,]\d+)*|[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)*|[^\s]|\n/gu;
+const SENTENCE_END = new Set(['.', '?', '!', ';', '\n']);
+const isDigit = (char: string): boolean => char >= '0' && char <= '9';
+
+/**
+ * A hyphen inside a compound ("glue-in", "3/8-inch") is dropped; between digits ("4-6") and before a lone
+ * digit ("-5") it stays. Ignored stretches leave a sentence end behind, so that nothing joins across them.
+ */
+export function tokenise(text: string, ignored: readonly (readonly [number, number])[] = []): Token[] {
+  const tokens: Token[] = [];
+  let sentence = 0;
+  let next = 0;
+  let hyphen = false;
+  for (const found of text.matchAll(PIECE)) {
+    const raw = found[0];
+    const start = found.index;
+    while (next < ignored.length && (ignored[next]?.[1] ?? 0) <= start) next++;
+    if (start >= (ignored[next]?.[0] ?? Number.POSITIVE_INFINITY)) {
+      sentence++;
+      continue;
+    }
+    const first = raw.charAt(0);
+    const kind = isDigit(first) ? 'number' : /^[\p{L}\p{M}]/u.test(first) || raw.length > 1 ? 'word' : 'mark';
+    const before = tokens.at(-1);
+    if (raw === '-' && before !== undefined && before.end === start && before.kind !== 'mark') {
+      const after = text.charAt(start + 1);
+      const compound = before.kind === 'word' ? /[\p{L}\d]/u.test(after) : /\p{L}/u.test(after);
+      if (compound) {
+        hyphen = true;
+        continue;
+      }
+    }
+    const close = before !== undefined && before.end === start;
+    const glued = close && kind !== 'mark' && before.kind !== 'mark' && before.kind !== kind;
+    const capital = kind === 'word' && /^\p{Lu}\p{Ll}{2,}/u.test(raw);
+    const token = {
+      kind,
+      text: fold(raw),
+      start,
+      end: start + raw.length,
+      glued,
+      close,
+      capital,
+      sentence,
+    } as const;
+    tokens.push(hyphen ? { ...token, glued: false } : token);
+    hyphen = false;
+    if (SENTENCE_END.has(raw)) sentence++;
+  }
+  return tokens;
+}

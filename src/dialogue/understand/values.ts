@@ -1,0 +1,123 @@
+/** Words become facts: rocks, metals, places, uses, what the rock and the bolts look like. */
+import type { Language, Saying } from './compile.ts';
+import type { Mention } from './mention.ts';
+import { standing } from './negation.ts';
+import type { UnderstandContext } from './parsed.ts';
+import type { Match, PhraseTree, Word } from './phrases.ts';
+
+const NOUN_REACH = 7;
+
+type Meant = Exclude<Saying, { kind: 'blocked' }>;
+
+/** Names of metals are partly numbers: "304 m" and "304x20" are none. */
+function isMeasure(match: Match<Saying>, words: readonly Word[], language: Language): boolean {
+  if (match.to - match.from !== 1 || words[match.from]?.kind !== 'number') return false;
+  const weak = language.weakUnits.longest(words, match.to, true) !== null;
+  if (!weak && language.units.longest(words, match.to, true) !== null) return true;
+  const before = words[match.from - 1];
+  return (
+    language.by.longest(words, match.to, true) !== null ||
+    (before !== undefined && language.by.covers([before]))
+  );
+}
+
+function isOutOfPlace(match: Match<Saying>, words: readonly Word[], language: Language): boolean {
+  if (language.blockedNext.longest(words, match.to) !== null) return true;
+  const said = words.slice(match.from, match.to);
+  const near = [
+    ...words.slice(Math.max(0, match.from - 2), match.from),
+    ...words.slice(match.to, match.to + 2),
+  ];
+  return language.unless.some(
+    (rule) => rule.say.covers(said) && near.some((_, at) => rule.near.longest(near, at)),
+  );
+}
+
+function matches(words: readonly Word[], masked: readonly boolean[], language: Language, pending?: string) {
+  const own: PhraseTree<Saying> | undefined =
+    pending === undefined ? undefined : language.pending.get(pending);
+  const found: Match<Meant>[] = [];
+  for (let at = 0; at < words.length; ) {
+    const common = words[at]?.glued || masked[at] ? null : language.values.longest(words, at);
+    const answer = words[at]?.glued || masked[at] ? null : (own?.longest(words, at) ?? null);
+    const match = answer && answer.to >= (common?.to ?? 0) ? answer : common;
+    if (match && !isMeasure(match, words, language)) {
+      const said = match.said.filter((saying) => saying.kind !== 'blocked');
+      if (said.length === match.said.length && !isOutOfPlace(match, words, language))
+        found.push({ ...match, said });
+      at = match.to;
+    } else at++;
+  }
+  return found;
+}
+
+interface Noun {
+  readonly group: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+function nounsIn(words: readonly Word[], found: readonly Match<Meant>[], language: Language): Noun[] {
+  const nouns: Noun[] = language.nouns
+    .all(words)
+    .flatMap(({ from, to, said }) => said.map((group) => ({ group, from, to })));
+  for (const [group, { facts }] of Object.entries(language.vocabulary.nouns))
+    for (const { from, to, said } of found)
+      if (said.some((saying) => saying.kind !== 'by-noun' && facts?.includes(saying.fact)))
+        nouns.push({ group, from, to });
+  return nouns;
+}
+
+/** The noun close by decides; one that follows is closer than one that stands before. */
+function byNoun(
+  rule: Extract<Saying, { kind: 'by-noun' }>['rule'],
+  at: Noun,
+  nouns: readonly Noun[],
+  words: readonly Word[],
+  pending?: string,
+) {
+  const answer = rule.options.find((option) => option.fact === pending);
+  if (answer) return answer;
+  let best: { far: number; option: { fact: string; value: string } | undefined } = {
+    far: NOUN_REACH,
+    option: rule.otherwise,
+  };
+  for (const noun of nouns) {
+    if (words[noun.from]?.sentence !== words[at.from]?.sentence) continue;
+    const option = rule.options.find(({ near }) => near === noun.group);
+    const far =
+      noun.from >= at.to ? noun.from - at.to : at.from >= noun.to ? at.from - noun.to + 0.5 : NOUN_REACH;
+    if (option && far < best.far) best = { far, option };
+  }
+  return best.option;
+}
+
+export function readValues(
+  words: readonly Word[],
+  masked: readonly boolean[],
+  spent: readonly boolean[],
+  language: Language,
+  context: UnderstandContext,
+): Mention[] {
+  const found = matches(words, masked, language, context.pending);
+  const nouns = nounsIn(words, found, language);
+  const denied: boolean[] = [];
+  const mentions: Mention[] = [];
+  for (const { from, to, said } of found) {
+    const how = standing(words, from, language, spent, denied);
+    if (how === 'denied') for (let at = from; at < to; at++) denied[at] = true;
+    const mark =
+      how === 'denied' ? { denied: true as const } : how === 'hedged' ? { hedged: true as const } : {};
+    for (const saying of said) {
+      if (saying.kind === 'family')
+        mentions.push({ fact: saying.fact, value: saying.careful, from, to, family: saying.values, ...mark });
+      else if (saying.kind === 'value')
+        mentions.push({ fact: saying.fact, value: saying.value, from, to, ...mark });
+      else {
+        const option = byNoun(saying.rule, { group: '', from, to }, nouns, words, context.pending);
+        if (option) mentions.push({ fact: option.fact, value: option.value, from, to, ...mark });
+      }
+    }
+  }
+  return mentions;
+}

@@ -1,0 +1,143 @@
+/** The shape of rules/vocabulary/<language>.json: every word that understanding knows. */
+import { z } from 'zod';
+
+const factId = z.string().regex(/^[a-z][a-z0-9_]*$/, 'use lower-case letters, digits and underscores');
+const id = z.string().min(1);
+/** A phrase as people write it. `*` stands for up to four other words (topics, requests and emergencies only). */
+const phrase = z.string().trim().min(1);
+const phrases = z.array(phrase).min(1);
+
+const cues = z.strictObject({
+  before: phrases.optional(),
+  after: phrases.optional(),
+  /** The same, for a number that has a unit. */
+  beforeUnit: phrases.optional(),
+  /** After a number that has a unit; "20 bolts" is a count and "12 mm bolts" is a size. */
+  afterUnit: phrases.optional(),
+  /** Only in a message with one of these words. */
+  onlyWith: phrases.optional(),
+});
+
+export const vocabularySchema = z.strictObject({
+  language: z.string().regex(/^[a-z]{2}$/),
+  about: phrase,
+  /** Endings that may be left off or added to any word without a change of meaning. */
+  endings: z.array(z.string().min(1)),
+
+  numbers: z.strictObject({
+    /** What stands between thousands: "1,000". */
+    thousands: z.enum([',', '.']),
+    words: z.record(phrase, z.number()),
+    /** "half", "eighths": the number before is multiplied by it. */
+    parts: z.record(phrase, z.number()),
+    /** Between a part and its unit: "half a mile". */
+    link: phrases,
+    /** One, before a unit only: "a mile". */
+    one: phrases,
+    and: phrases,
+    range: phrases,
+    between: phrases,
+    by: phrases,
+    minus: phrases,
+    /** After a temperature: "5 below zero". */
+    below: phrases,
+    /** Written against the number: M10. */
+    thread: phrases,
+    list: phrases,
+    /** Near "7c" they tell that it is the difficulty of a route and no temperature. */
+    grade: phrases,
+  }),
+  /** Unit words, by the unit's id. */
+  units: z.record(id, phrases),
+  /** Unit words that are also ordinary words ("in"): they count only when nothing else can be meant. */
+  weakUnits: phrases,
+  /** What may follow a weak unit: "4 in deep". */
+  weakNext: phrases,
+  comparators: z.strictObject({ atLeast: phrases, atMost: phrases }),
+
+  /** What points to the fact that a number belongs to. `ignore`: a number of no interest; `size`: of a bolt. */
+  roles: z.record(z.string(), cues),
+  /** Words that may stand between a number and its cue, or between "not" and what is denied. */
+  fillers: phrases,
+  /** Facts by name: "don't know the rock". */
+  factNames: z.record(factId, phrases),
+
+  /** Several anchors: "20 x 12 mm bolts". */
+  plural: phrases,
+
+  /** fact → value → phrases. A phrase may stand in several places; it then says several things. */
+  values: z.record(factId, z.record(id, phrases)),
+  /** Understood only as the answer to the question about that fact. */
+  pendingOnly: z.record(factId, z.record(id, phrases)),
+  /** A phrase that leaves the kind open; `careful` is the kind that is safe to take. */
+  families: z.array(z.strictObject({ fact: factId, values: z.array(id).min(2), careful: id, say: phrases })),
+  /** A phrase whose meaning hangs on the noun near it: a cracked wall, a cracked hanger. */
+  byNoun: z.array(
+    z.strictObject({
+      say: phrases,
+      options: z.array(z.strictObject({ near: id, fact: factId, value: id })).min(1),
+      otherwise: z.strictObject({ fact: factId, value: id }).optional(),
+    }),
+  ),
+  /** Groups of nouns for `byNoun`; values found for the facts named belong to the group as well. */
+  nouns: z.record(id, z.strictObject({ say: phrases, facts: z.array(factId).optional() })),
+  /** "soft … sandstone": a word near a value makes it a narrower one. */
+  refine: z.array(
+    z.strictObject({ fact: factId, of: id, by: z.record(id, phrases), unlessNext: phrases.optional() }),
+  ),
+  /** Values that together say more than each alone. `where`: phrases that count as a condition. */
+  combine: z.array(
+    z.strictObject({
+      when: z.record(factId, id),
+      where: phrases.optional(),
+      gives: z.record(factId, id),
+    }),
+  ),
+  /** Phrases that look like a value and are not. */
+  blocked: phrases,
+  /** Straight after a value they take its meaning away: "granite-coloured". */
+  blockedNext: phrases,
+  /** Within two words of the phrase they take its meaning away: "A2 aid". */
+  unless: z.array(z.strictObject({ say: phrases, near: phrases })),
+  /** Slips too short to be found by their distance. */
+  misspellings: z.record(z.string(), z.string()),
+  /** Ordinary words that are never taken for a misspelt word of this file. */
+  ordinary: z.array(z.string().min(1)),
+
+  /** topic → weight → phrases. */
+  topics: z.record(id, z.record(z.string().regex(/^[1-9][0-9]?$/), phrases)),
+  /** "ok?", "good enough?": the topic then follows from the facts. */
+  judge: phrases,
+  /** "which", "what": asks for a choice, the topic follows from the noun. */
+  either: phrases,
+  compare: phrases,
+  emergency: phrases,
+  notEmergency: phrases,
+  requests: z.record(id, phrases),
+  /** `whole`: nothing else in the message; `lead`: at its beginning; `anywhere`. */
+  acts: z.record(
+    id,
+    z.strictObject({ whole: phrases.optional(), lead: phrases.optional(), anywhere: phrases.optional() }),
+  ),
+  commands: z.record(
+    z.string().regex(/^[a-z]+$/),
+    z.strictObject({ topic: id.optional(), act: id.optional() }),
+  ),
+  smalltalk: phrases,
+
+  negation: z.strictObject({ before: phrases, list: phrases, stop: phrases.optional() }),
+  hedges: phrases,
+  dontKnow: phrases,
+  /** Proper names follow: "the route called …". */
+  named: phrases,
+  /** With one of these a past day tells how long the adhesive has had. */
+  setAgo: phrases,
+  /** "yesterday evening": so many days back, at the latest at that hour. */
+  periods: z.array(
+    z.strictObject({ say: phrases, daysBack: z.int().min(0), until: z.number().min(0).max(30) }),
+  ),
+  temperatures: z.array(z.strictObject({ say: phrases, celsius: z.number() })),
+});
+
+export type Vocabulary = z.infer<typeof vocabularySchema>;
+export type RoleCues = z.infer<typeof cues>;
