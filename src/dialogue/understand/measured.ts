@@ -72,9 +72,13 @@ export function readMeasures(
   );
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
-  const hasHole = language.roles
-    .all(words)
-    .some((cue) => cue.said.some(({ role }) => role === 'hole_diameter_mm'));
+  const cues = language.roles.all(words);
+  // "between the two bolts" counts nothing.
+  const items = all.filter(
+    (item) =>
+      item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity)),
+  );
+  const hasHole = cues.some((cue) => cue.said.some(({ role }) => role === 'hole_diameter_mm'));
 
   const put = (
     fact: string,
