@@ -44,7 +44,7 @@ export function glossaryOf(rules: RuleSet): Glossary {
     sourceInShort: (id) => rules.source(id).short,
     source(id) {
       const { title, edition, state } = rules.source(id);
-      return `${title}${edition === undefined ? '' : `:${edition}`}${seen[state] ?? ''}`;
+      return `${title}${edition === undefined ? '' : `, ${edition}`}${seen[state] ?? ''}`;
     },
   };
 }

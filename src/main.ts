@@ -59,11 +59,21 @@ async function talk(how: 'chat' | 'pipe'): Promise<number> {
   return 0;
 }
 
-async function main(): Promise<number> {
-  const { values, positionals } = parseArgs({
+const readArguments = () =>
+  parseArgs({
     allowPositionals: true,
     options: { json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
   });
+
+async function main(): Promise<number> {
+  let read: ReturnType<typeof readArguments>;
+  try {
+    read = readArguments();
+  } catch (error) {
+    process.stderr.write(`${(error as Error).message}\n\n${usage}`);
+    return 2;
+  }
+  const { values, positionals } = read;
   const [command = 'chat', ...rest] = positionals;
   if (values.help || command === 'help') {
     process.stdout.write(usage);

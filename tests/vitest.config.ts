@@ -5,6 +5,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/support/build.ts'],
     testTimeout: 30_000,
   },
 });

@@ -12,7 +12,7 @@ standing = Chough advises, it never certifies: local rules, the maker's instruct
 ## The frame of an answer
 title-checks = Checks
 title-reject = Not to use
-title-assumed = Nobody told me, so I took the worse case:
+title-assumed = Not told, so I assumed (the worse case where there is one):
 title-cautions = Take care
 always = Always: { $list }.
 took = I took: { $list }.

@@ -19,6 +19,16 @@ export const canAdvise = (topic: string): boolean => Object.hasOwn(builders, top
 /** Topics whose answer an answer on this topic contains already. */
 export const covers: Readonly<Record<string, readonly string[]>> = { adhesive: ['adhesive-amount', 'cure'] };
 
+const refuses = async (sheet: Worksheet): Promise<boolean> =>
+  (await sheet.consult('refusal')).values.refusal !== 'none';
+
+/** Whether what was told is refused already: then there is nothing to ask. */
+export async function isRefused(desk: Desk, topic: string, facts: Facts): Promise<boolean> {
+  const sheet = new Worksheet(desk, topic, facts);
+  await placeExposure(sheet);
+  return refuses(sheet);
+}
+
 export async function openFacts(desk: Desk, topic: string, facts: Facts): Promise<OpenFacts> {
   const sheet = new Worksheet(desk, topic, facts);
   await placeExposure(sheet);
@@ -40,7 +50,7 @@ export async function advise(desk: Desk, topic: string, told: Facts): Promise<Ad
   const sheet = new Worksheet(desk, topic, told);
   await assumeOpen(sheet, told);
   await placeExposure(sheet);
-  const refused = String((await sheet.consult('refusal')).values.refusal) !== 'none';
+  const refused = await refuses(sheet);
   const build = refused ? refuse : builders[topic];
   if (build === undefined) throw new Error(`no advice is built on topic ${topic}`);
   const draft = await build(sheet);

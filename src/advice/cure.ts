@@ -13,6 +13,9 @@ export interface CureGuide {
 
 const at = (row: Row): number => numberCell(row, 'temperature_c');
 
+/** A waiting time is shown, and held against, no shorter than it is. */
+const roundedUp = (hours: number): number => Math.ceil(hours * 10) / 10;
+
 const isWet = (moisture: string): boolean => moisture !== 'dry';
 
 /** Usual times for a chemistry. Errors: TooColdToCure, TooHotToCure. */
@@ -43,7 +46,7 @@ export function cureLine(sheet: Worksheet, adhesive: string, temperature: number
       say: time.wetFactor > 1 ? 'cure-line-wet' : 'cure-line',
       with: {
         what,
-        hours: { value: time.hours, unit: 'h' },
+        hours: { value: roundedUp(time.hours), unit: 'h', exact: true },
         working: { value: workingMinutes, unit: 'min' },
         temperature: { value: temperature, unit: '°C', exact: true },
       },
@@ -96,13 +99,13 @@ export async function cure(sheet: Worksheet): Promise<Draft> {
         id: 'cured',
         name: { say: 'check-cured' },
         value: since,
-        limit: time.hours,
+        limit: roundedUp(time.hours),
         unit: 'h',
         kind: 'plain',
       });
     const args = {
       what,
-      hours: { value: time.hours, unit: 'h' } as const,
+      hours: { value: roundedUp(time.hours), unit: 'h', exact: true } as const,
       temperature: { value: temperature, unit: '°C', exact: true } as const,
     };
     return {
@@ -117,7 +120,7 @@ export async function cure(sheet: Worksheet): Promise<Draft> {
         { say: 'cure-sheet' },
         { say: 'cure-rock-temperature' },
       ],
-      recommend: { hours: Number(time.hours.toPrecision(2)), working_min: workingMinutes },
+      recommend: { hours: roundedUp(time.hours), working_min: workingMinutes },
       reject: [],
     };
   } catch (error) {

@@ -139,6 +139,15 @@ export class Worksheet {
     for (const source of outcome.sources) this.#sources.add(source);
     for (const fact of basesOf(this.desk.rules, outcome.decision))
       if (fact in this.#facts) this.#used.add(fact);
+      else this.#tellDefault(fact);
+  }
+
+  /** A default that members should hear of is an assumption like any other. */
+  #tellDefault(id: string): void {
+    const fact = this.desk.rules.facts.get(id);
+    if (fact?.kind !== 'choice' || fact.default === undefined || !fact.tellDefault) return;
+    this.#facts[id] = { value: fact.default, from: 'assumed' };
+    this.#assumed.add(id);
   }
 
   /** Writes a formula's result down for `why`, and gives its number. */

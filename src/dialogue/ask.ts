@@ -1,5 +1,5 @@
 /** Which question next: the one whose answer can change the advice most. None is asked that cannot change it. */
-import { advise, type Desk, openFacts } from '../advice/index.ts';
+import { advise, type Desk, isRefused, openFacts } from '../advice/index.ts';
 import type { Advice } from '../contracts/advice.ts';
 import type { Facts, FactValue } from '../contracts/facts.ts';
 import { assumable, decideNow, knownValues } from '../rules/index.ts';
@@ -43,6 +43,7 @@ export async function nextQuestion(
   asked: readonly string[],
   onlyNeeded: boolean,
 ): Promise<NextQuestion> {
+  if (await isRefused(desk, topic, facts)) return { fact: null, missing: [] };
   const { need, ask } = await openFacts(desk, topic, facts);
   const missing = [...new Set([...need, ...ask])];
   const mustAsk = need.filter((fact) => !onlyNeeded || assumable(desk.rules, fact) === null);

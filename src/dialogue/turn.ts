@@ -1,5 +1,6 @@
 /** One message of one member: understood, added to what was told, answered by a question, an advice or a notice. */
 import { advise, canAdvise, covers, type Desk, OutOfRange } from '../advice/index.ts';
+import type { Advice } from '../contracts/advice.ts';
 import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
 import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
@@ -95,7 +96,7 @@ export class Dialogue {
           understood,
           assumed: advice.assumed,
           missing: next.missing,
-          settle: this.#settle(advice.assumed),
+          settle: this.#settle(advice),
         },
       };
     } catch (error) {
@@ -112,7 +113,7 @@ export class Dialogue {
     understood: readonly string[],
   ): Answered {
     return {
-      session: { ...session, pending: fact, asked: [...session.asked, fact] },
+      session: { ...session, pending: fact, asked: [...new Set([...session.asked, fact])] },
       turn: {
         outcome: { kind: 'question', question: this.#question(fact), whyAsked: true },
         topic: topicOf(session) ?? 'unknown',
@@ -130,9 +131,12 @@ export class Dialogue {
     return { fact, values: definition ? knownValues(this.desk.rules, definition) : [] };
   }
 
-  /** The first assumption that one tap can settle. */
-  #settle(assumed: readonly string[]): readonly Question[] {
-    const questions = assumed.map((fact) => this.#question(fact));
+  /** The first assumption that one tap can settle, with the other values it may have. */
+  #settle({ assumed, facts }: Advice): readonly Question[] {
+    const questions = assumed.map((fact) => {
+      const { values } = this.#question(fact);
+      return { fact, values: values.filter((value) => value !== facts[fact]) };
+    });
     return questions.filter(({ values }) => values.length > 0 && values.length <= 6).slice(0, 1);
   }
 
@@ -140,7 +144,11 @@ export class Dialogue {
     const { answered } = session;
     if (answered === null) return this.#notice(session, session, [{ say: 'why-nothing' }], offered);
     const advice = await advise(this.desk, answered.topic, answered.facts);
-    const origins = Object.fromEntries(Object.entries(answered.facts).map(([id, { from }]) => [id, from]));
+    const origins = Object.fromEntries(
+      Object.entries(answered.facts)
+        .filter(([id]) => !advice.assumed.includes(id))
+        .map(([id, { from }]) => [id, from]),
+    );
     return {
       session,
       turn: {

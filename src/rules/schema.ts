@@ -32,6 +32,8 @@ export const factSchema = z.discriminatedUnion('kind', [
     ordered: z.boolean().optional(),
     /** A fact with a default is never unknown. */
     default: id.optional(),
+    /** The default is an assumption that members should hear of. */
+    tellDefault: z.boolean().optional(),
     /** What is taken, and said aloud, when nobody told it. */
     assume: id.optional(),
     labels,
