@@ -9,6 +9,7 @@ function call<S extends z.ZodType>(schema: S, run: (i: z.infer<S>) => number | s
 }
 
 const num = z.number();
+const category = z.enum(engineering.categories);
 const metal = z.enum(['steel', 'zinc', 'copper', 'aluminium']);
 const exposure = z.strictObject({ chloride: num, sulphur: num, cleaning: num });
 const glueIn = z.strictObject({
@@ -118,7 +119,12 @@ const proof = z.strictObject({
   share: z.union([z.literal(0.025), z.literal(0.05)]),
 });
 const sample = z.strictObject({ values: list, confidence: num });
-const ofComparison = z.enum(['t', 'freedom', 'p']);
+const ofComparison = z.enum(['t', 'freedom', 'p', 'low95', 'high95']);
+const estimate = z.strictObject({ metal, rate: num });
+const update = z.strictObject({
+  prior: z.strictObject({ median: num, scatter: num, weight: num, freedom: num }),
+  values: list,
+});
 
 const later: [string, Call][] = [
   ['strength-grade', call(z.strictObject({ ucs: num }), (i) => engineering.strengthGrade(i.ucs).grade)],
@@ -173,20 +179,35 @@ const later: [string, Call][] = [
     'scatter-reduction',
     call(z.strictObject({ scatter: num }), (i) => engineering.scatterReduction(i.scatter)),
   ],
+  ['updated-fractile', call(update, (i) => engineering.updateStrength(i.prior, i.values).predictive5)],
+  ['updated-median', call(update, (i) => engineering.updateStrength(i.prior, i.values).median)],
+  ['updated-scatter', call(update, (i) => engineering.updateStrength(i.prior, i.values).scatter)],
+  ['estimate-band-low', call(estimate, (i) => engineering.estimateBand(i.metal, i.rate).low)],
+  ['estimate-band-high', call(estimate, (i) => engineering.estimateBand(i.metal, i.rate).high)],
   [
-    'updated-fractile',
+    'worst-category',
+    call(z.strictObject({ found: z.tuple([category], category) }), (i) => engineering.worstCategory(i.found)),
+  ],
+  [
+    'rebound-law',
     call(
-      z.strictObject({
-        prior: z.strictObject({ median: num, scatter: num, weight: num, freedom: num }),
-        values: list,
-      }),
-      (i) => engineering.updateStrength(i.prior, i.values).predictive5,
+      z.strictObject({ rebound: num, law: num }),
+      (i) => engineering.reboundSpread(i.rebound).all[i.law] ?? 'none',
     ),
   ],
   [
+    'outlier-grubbs-limit',
+    call(z.strictObject({ values: list }), (i) => engineering.checkOutlier(i.values).grubbsLimit),
+  ],
+  ['outlier-dixon', call(z.strictObject({ values: list }), (i) => engineering.checkOutlier(i.values).dixon)],
+  [
     'censored',
     call(
-      z.strictObject({ failures: list, stopped: list, what: z.enum(['location', 'spread']) }),
+      z.strictObject({
+        failures: list,
+        stopped: list,
+        what: z.enum(['location', 'spread', 'fractile5', 'characteristic']),
+      }),
       (i) => engineering.fitCensored(i.failures, i.stopped)[i.what],
     ),
   ],

@@ -79,7 +79,7 @@ export function reboundClass(rebound: number): ReboundClass {
   return found;
 }
 
-/** Published laws for various rocks, each from its own data: they show how little one number says. */
+/** Published laws for various rocks, each from its own data, UCS in MPa: they show how little one number says. */
 const laws: readonly ((rebound: number) => number)[] = [
   (r) => 2 * r,
   (r) => 0.994 * r - 0.383,
@@ -91,12 +91,17 @@ const laws: readonly ((rebound: number) => number)[] = [
 ];
 
 /**
- * Lowest and highest strength that published laws give for one rebound, MPa.
- * Source: a published list of rebound correlations (seven that need no density). Errors: RangeError outside
+ * Lowest and highest strength that published laws give for one rebound, and all of them in the order of the list:
+ * sand- and siltstone, coal, sandstone, carbonates and granite, volcanic rocks, mixed, granite; MPa.
+ * Source: a published list of rebound correlations (the seven that need no density). Errors: RangeError outside
  * 20 to 60. Worked: 40 → 24.35 to 117.5 MPa.
  */
-export function reboundSpread(rebound: number): { readonly min: number; readonly max: number } {
+export function reboundSpread(rebound: number): {
+  readonly min: number;
+  readonly max: number;
+  readonly all: readonly number[];
+} {
   if (!(rebound >= 20 && rebound <= 60)) throw new RangeError(`a rebound of ${rebound} is outside 20 to 60`);
-  const values = laws.map((law) => law(rebound));
-  return { min: Math.min(...values), max: Math.max(...values) };
+  const all = laws.map((law) => law(rebound));
+  return { min: Math.min(...all), max: Math.max(...all), all };
 }
