@@ -18,7 +18,7 @@ export const preload = defineFormula({
     diameter,
   },
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => i.torque / (i.nutFactor * i.diameter),
 });
 

@@ -104,6 +104,6 @@ export const sulphurDeposition = defineFormula({
   clause: 'Annex B',
   inputs: { concentration: input('P_c', 'concentration of sulphur dioxide', 'µg/m³', 0, 400) },
   unit: 'mg/(m²·d)',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => 0.8 * i.concentration,
 });

@@ -33,7 +33,7 @@ export const longTermLoss = defineFormula({
     years: input('t', 'years', 'a', 0, 200),
   },
   unit: 'µm',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) =>
     i.firstYear *
     (i.years <= tangentYear
@@ -58,7 +58,7 @@ export const yearsToLoss = defineFormula({
     exponent,
   },
   unit: 'a',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => {
     const q = i.loss / i.firstYear;
     const atTangent = tangentYear ** i.exponent;

@@ -18,6 +18,6 @@ export const remainingSection = defineFormula({
     { ...input('d−2D', 'diameter that is left', 'mm', 0, 50), of: (i) => i.diameter - (2 * i.loss) / 1000 },
   ],
   unit: '',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => ((i.diameter - (2 * i.loss) / 1000) / i.diameter) ** 2,
 });

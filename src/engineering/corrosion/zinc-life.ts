@@ -17,7 +17,7 @@ export const linearZincLife = defineFormula({
     firstYear: input('r', 'first-year loss of zinc', 'µm/a', 0.001, 200),
   },
   unit: 'a',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => i.thickness / i.firstYear,
 });
 

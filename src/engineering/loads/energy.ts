@@ -13,7 +13,7 @@ export const frameEnergy = defineFormula({
   clause: 'linear spring',
   inputs: { force, movement: input('δ', 'movement', 'mm', 0, 1000) },
   unit: 'J',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => (i.force * i.movement) / 2,
 });
 
@@ -33,7 +33,7 @@ export const lineEnergy = defineFormula({
     modulus: input('EA', 'modulus of the line', 'kN', 1, 50_000),
   },
   unit: 'J',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => ((i.force ** 2 * i.length) / (2 * i.modulus)) * 1000,
 });
 
@@ -52,7 +52,7 @@ export const thrownSpeed = defineFormula({
     partMass: input('m', 'mass of the part', 'kg', 0.01, 1000),
   },
   unit: 'm/s',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => Math.sqrt((2 * i.energy) / i.partMass),
 });
 
@@ -71,6 +71,6 @@ export const ramForce = defineFormula({
     area: input('A', 'area of the ram', 'cm²', 0.5, 200),
   },
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => (i.pressure * i.area) / 100,
 });

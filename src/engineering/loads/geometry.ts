@@ -18,7 +18,7 @@ export const legForce = defineFormula({
   clause: 'statics',
   inputs: { load: { ...force, symbol: 'W' }, angle: included },
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => leg(i.load, i.angle),
 });
 
@@ -34,7 +34,7 @@ export const triangleForce = defineFormula({
   clause: 'statics',
   inputs: { load: { ...force, symbol: 'W' }, angle: included },
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => 2 * leg(i.load, i.angle) * Math.cos(radians(90 - i.angle / 2) / 2),
 });
 
@@ -55,6 +55,6 @@ export const unequalLegForce = defineFormula({
   },
   derived: [{ ...input('a+b', 'angle between the legs', '°', 1, 175), of: (i) => i.own + i.other }],
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => (i.load * Math.sin(radians(i.other))) / Math.sin(radians(i.own + i.other)),
 });

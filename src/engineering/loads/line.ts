@@ -27,7 +27,7 @@ export const lineHorizontal = defineFormula({
     { ...input('x/L', 'place of the load on the span', '', 0, 1), of: (i) => i.position / i.span },
   ],
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => (i.load * i.position * (i.span - i.position)) / (i.span * i.sag),
 });
 
@@ -44,7 +44,7 @@ export const lineTension = defineFormula({
   inputs: { load, span, sag },
   derived: [flat],
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => i.load / (2 * Math.sin(Math.atan((2 * i.sag) / i.span))),
 });
 
@@ -64,7 +64,7 @@ export const lineOwnWeight = defineFormula({
   inputs: { lineMass, span, sag },
   derived: [flat],
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => (weightPerMetre(i.lineMass) * i.span ** 2) / (8 * i.sag),
 });
 
@@ -95,7 +95,7 @@ export const catenaryHorizontal = defineFormula({
   inputs: { lineMass, span, sag },
   derived: [flat],
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => weightPerMetre(i.lineMass) * catenaryParameter(i.span, i.sag),
 });
 
@@ -112,6 +112,6 @@ export const catenaryTension = defineFormula({
   inputs: { lineMass, span, sag },
   derived: [flat],
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => weightPerMetre(i.lineMass) * (catenaryParameter(i.span, i.sag) + i.sag),
 });

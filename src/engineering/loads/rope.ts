@@ -38,7 +38,7 @@ export const ropeModulus = defineFormula({
     },
   ],
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => {
     const w = weight(i.mass);
     return (i.peakForce * (i.peakForce - 2 * w)) / (2 * w * i.fallFactor);
@@ -59,7 +59,7 @@ export const fallForce = defineFormula({
   clause: 'elastic rope, energy balance',
   inputs: { mass, modulus, fallFactor },
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => arrest(i.mass, i.modulus, i.fallFactor),
 });
 
@@ -75,7 +75,7 @@ export const runnerForce = defineFormula({
   clause: 'pulley with friction',
   inputs: { force: input('F', 'force on the climber', 'kN', 0, 100), friction },
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => i.force * (1 + i.friction),
 });
 
@@ -131,7 +131,7 @@ export const loweringForce = defineFormula({
   clause: 'pulley with friction',
   inputs: { mass, friction },
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => (1 + i.friction) * weight(i.mass),
 });
 
@@ -154,6 +154,6 @@ export const legFailureShock = defineFormula({
   },
   derived: [{ ...input('e/L', 'slack over length', '', 0, 2), of: (i) => i.slack / i.length }],
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => arrest(i.mass, i.modulus, i.slack / i.length),
 });

@@ -102,6 +102,6 @@ export const flakeWeight = defineFormula({
     density: input('ρ', 'density', 'kg/m³', 1000, 3500),
   },
   unit: 'kN',
-  kind: 'mean',
+  kind: 'plain',
   compute: (i) => (i.length * i.width * i.thickness * i.density * 9.80665) / 1000,
 });
