@@ -77,7 +77,8 @@ export function capacityOf<M extends string>(modes: Readonly<Partial<Record<M, M
     governing: lowest('characteristic'),
     weakestMean: lowest('mean'),
     chanceBelow: (load) =>
-      -Math.expm1(
+      0 -
+      Math.expm1(
         present.reduce(
           (sum, [, m]) =>
             sum + Math.log1p(-chanceBelow({ mean: m.mean.value, scatter: m.scatter, load }).value),
