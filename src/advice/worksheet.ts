@@ -2,15 +2,7 @@ import type { Check, Computed, Kind } from '../contracts/advice.ts';
 import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
 import type { Phrase } from '../contracts/phrase.ts';
 import { formulas, type Result } from '../engineering/index.ts';
-import {
-  assumable,
-  basesOf,
-  knownValues,
-  type Outcome,
-  type Row,
-  type Situation,
-  situation,
-} from '../rules/index.ts';
+import { assumable, knownValues, type Outcome, type Row, type Situation, situation } from '../rules/index.ts';
 import type { Desk } from './desk.ts';
 
 export interface CheckDraft {
@@ -31,6 +23,7 @@ export interface CheckDraft {
 export class Worksheet {
   readonly #facts: Record<string, Fact>;
   readonly #known: Record<string, string> = {};
+  #situation: Situation | undefined;
   readonly #used = new Set<string>();
   readonly #assumed = new Set<string>();
   readonly #rules = new Set<string>();
@@ -48,15 +41,23 @@ export class Worksheet {
     for (const [id, fact] of Object.entries(facts)) if (fact.from === 'assumed') this.#assumed.add(id);
   }
 
+  /** Worked out once until a fact changes: an advice looks at it dozens of times. */
   get situation(): Situation {
     const { rules } = this.desk;
-    const facts: Facts = { ...this.#facts, topic: { value: this.topic, from: 'said' } };
-    return situation(rules, facts, this.#known);
+    const facts = (): Facts => ({ ...this.#facts, topic: { value: this.topic, from: 'said' } });
+    this.#situation ??= situation(rules, facts(), this.#known);
+    return this.#situation;
+  }
+
+  #setFact(id: string, fact: Fact): void {
+    this.#facts[id] = fact;
+    this.#situation = undefined;
   }
 
   /** Hands a computed class or an earlier outcome to the decisions that read it. */
   know(fact: string, value: string): void {
     this.#known[fact] = value;
+    this.#situation = undefined;
   }
 
   /** What was assumed so far, as facts. */
@@ -88,7 +89,7 @@ export class Worksheet {
     if (this.situation[fact] !== undefined && this.situation[fact] !== 'unknown') return;
     this.#assumed.add(fact);
     const worse = assumable(this.desk.rules, fact);
-    if (worse !== null) this.#facts[fact] = { value: worse, from: 'assumed' };
+    if (worse !== null) this.#setFact(fact, { value: worse, from: 'assumed' });
   }
 
   /** A choice; `unknown` where it was neither told nor could be assumed. */
@@ -137,7 +138,7 @@ export class Worksheet {
   #record(outcome: Outcome): void {
     for (const because of Object.values(outcome.because)) for (const id of because) this.#rules.add(id);
     for (const source of outcome.sources) this.#sources.add(source);
-    for (const fact of basesOf(this.desk.rules, outcome.decision))
+    for (const fact of this.desk.rules.decision(outcome.decision).bases)
       if (fact in this.#facts) this.#used.add(fact);
       else this.#tellDefault(fact);
   }
@@ -146,7 +147,7 @@ export class Worksheet {
   #tellDefault(id: string): void {
     const fact = this.desk.rules.facts.get(id);
     if (fact?.kind !== 'choice' || fact.default === undefined || !fact.tellDefault) return;
-    this.#facts[id] = { value: fact.default, from: 'assumed' };
+    this.#setFact(id, { value: fact.default, from: 'assumed' });
     this.#assumed.add(id);
   }
 

@@ -13,12 +13,25 @@ export function impliedBy(facts: Facts, tables: Tables, id: string): ReadonlySet
   return new Set(table?.rows.flatMap((row) => Object.keys(row.implies ?? {})) ?? []);
 }
 
+const implying = new WeakMap<Tables, ReadonlyMap<string, readonly string[]>>();
+
+/** Fact → the facts of which a row settles it. Worked out once for a set of tables: every advice asks for it. */
+function impliers(facts: Facts, tables: Tables): ReadonlyMap<string, readonly string[]> {
+  const known = implying.get(tables);
+  if (known !== undefined) return known;
+  const found = new Map<string, string[]>();
+  for (const fact of facts.keys())
+    for (const settled of impliedBy(facts, tables, fact))
+      found.set(settled, [...(found.get(settled) ?? []), fact]);
+  implying.set(tables, found);
+  return found;
+}
+
 /** Facts on which the fact depends, so that they are settled before it. */
 export function settledBefore(facts: Facts, tables: Tables, id: string): readonly string[] {
   const fact = facts.get(id);
   const base = fact?.kind === 'derived' ? [fact.from] : [];
-  const implying = [...facts.keys()].filter((other) => impliedBy(facts, tables, other).has(id));
-  return [...base, ...implying];
+  return [...base, ...(impliers(facts, tables).get(id) ?? [])];
 }
 
 /** Decisions whose outcomes the decision reads. */

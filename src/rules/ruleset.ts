@@ -4,7 +4,7 @@ import type { Definitions } from './domains.ts';
 import { inOrder } from './graph.ts';
 import { type GuardedEngine, guardedEngine } from './guard.ts';
 import { hashOf } from './hash.ts';
-import { inputsOf, settledBefore } from './links.ts';
+import { basesOf, inputsOf, settledBefore } from './links.ts';
 import { compileRules, type Masks } from './masks.ts';
 import type { Caution, DecisionFile, FactsFile, RuleEntry, Source, TableFile } from './schema.ts';
 
@@ -13,6 +13,8 @@ export type Row = TableFile['rows'][number];
 /** A decision, with both evaluators of its one text. */
 export interface Decision extends DecisionFile {
   readonly inputs: readonly string[];
+  /** Facts that can be told and on which it depends. */
+  readonly bases: readonly string[];
   /** Rule → the facts that its condition reads. */
   readonly factsOf: ReadonlyMap<string, readonly string[]>;
   readonly masks: Masks;
@@ -69,7 +71,14 @@ export function assemble(files: RuleFiles): RuleSet {
       const inputs = inputsOf(decision);
       const masks = compileRules(definitions, decision.rules, inputs);
       const factsOf = new Map(decision.rules.map((rule) => [rule.id, factsIn(rule.when)]));
-      return { ...decision, inputs, factsOf, masks, engine: guardedEngine(definitions, decision) };
+      return {
+        ...decision,
+        inputs,
+        factsOf,
+        masks,
+        bases: basesOf(definitions, decision.decision),
+        engine: guardedEngine(definitions, decision),
+      };
     }),
     (decision) => decision.decision,
   );

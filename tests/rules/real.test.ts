@@ -45,3 +45,12 @@ it('every caution that is given has words, and every caution with words can be g
   const given = new Set(rules.decision('cautions').outcomes.set?.values);
   expect([...given].toSorted()).toEqual(rules.cautions.map(({ id }) => id).toSorted());
 });
+
+it('every fact that may be asked for has a question, and says why it is asked', () => {
+  const { need, ask } = rules.decision('questions').outcomes;
+  for (const id of [...(need?.values ?? []), ...(ask?.values ?? [])]) {
+    const fact = rules.facts.get(id);
+    expect(fact && 'ask' in fact && fact.ask, id).toBeTruthy();
+    expect(fact && 'whyAsked' in fact && fact.whyAsked, id).toBeTruthy();
+  }
+});
