@@ -106,6 +106,14 @@ export class Worksheet {
     return value;
   }
 
+  /** Every number of a fact that may have many; empty while none is told. */
+  numbers(fact: string): readonly number[] {
+    const value = this.told(fact);
+    if (value === undefined || typeof value === 'string') return [];
+    this.#used.add(fact);
+    return typeof value === 'number' ? [value] : value;
+  }
+
   /** The row of a table that a fact names; its sources count as used. */
   row(table: string, id: string): Row {
     const row = this.desk.rules.row(table, id);

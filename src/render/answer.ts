@@ -90,7 +90,7 @@ export function adviceText(words: Words, advice: Advice): string {
             // A number alone does not say what it is of.
             list: told
               .map(([fact, value]) =>
-                typeof value === 'number' ? factLine(words, fact, value) : words.value(fact, value),
+                typeof value !== 'string' ? factLine(words, fact, value) : words.value(fact, value),
               )
               .join(' · '),
           },

@@ -1,4 +1,5 @@
 import { FluentBundle, FluentResource } from '@fluent/bundle';
+import type { FactValue } from '../contracts/facts.ts';
 import type { Measure, Phrase, PhraseArg, Reason, Term } from '../contracts/phrase.ts';
 import { showMeasure } from '../units/show.ts';
 
@@ -22,7 +23,7 @@ export interface Glossary {
 
 export interface Words {
   say(phrase: Phrase): string;
-  value(fact: string, value: string | number): string;
+  value(fact: string, value: FactValue): string;
   readonly glossary: Glossary;
 }
 
@@ -36,7 +37,8 @@ export function makeWords(language: string, texts: string, glossary: Glossary): 
   const problems = bundle.addResource(new FluentResource(texts));
   if (problems.length > 0) throw new Error(`rules/words/${language}.ftl: ${problems.join('; ')}`);
 
-  const value = (fact: string, of: string | number): string => {
+  const value = (fact: string, of: FactValue): string => {
+    if (typeof of === 'object') return of.map((one) => value(fact, one)).join(', ');
     if (typeof of === 'number') return showMeasure(of, glossary.unit(fact) ?? '1', true);
     return glossary.term(fact, of) ?? of;
   };

@@ -17,8 +17,10 @@ export type Contradiction =
 export function impossible(rules: RuleSet, id: string, value: FactValue): boolean {
   const fact = definition(rules, id);
   if (fact.kind !== 'number') return false;
-  if (typeof value !== 'number' || !Number.isFinite(value)) return true;
-  return value < fact.possible[0] || value > fact.possible[1];
+  const [least, most] = fact.possible;
+  const slip = (one: unknown): boolean => typeof one !== 'number' || !(one >= least && one <= most);
+  if (typeof value === 'number' || typeof value === 'string') return slip(value);
+  return !fact.many || value.length === 0 || value.some(slip);
 }
 
 /** Pairs of told facts that cannot both be true. What a row implies is no statement, and contradicts nothing. */

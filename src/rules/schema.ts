@@ -46,6 +46,8 @@ export const factSchema = z.discriminatedUnion('kind', [
     unit: words,
     /** Outside these limits a value is a slip of the keyboard, whatever the rock. */
     possible: z.tuple([z.number(), z.number()]),
+    /** Several may be told at once: the results of a row of tests. */
+    many: z.boolean().optional(),
   }),
   z.strictObject({
     kind: z.literal('derived'),

@@ -11,7 +11,7 @@ interface Tables {
   sessions: { chat: string; member: string; body: string; updated: string };
 }
 
-const value = z.union([z.string(), z.number()]);
+const value = z.union([z.string(), z.number(), z.array(z.number())]);
 const from = z.enum(['said', 'assumed', 'club', 'map', 'measured']);
 const sessionSchema: z.ZodType<Session> = z.strictObject({
   turn: z.number().int(),

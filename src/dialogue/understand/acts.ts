@@ -52,7 +52,9 @@ export function hear(words: readonly Word[], language: Language): Heard {
     for (const { act, where } of match?.said ?? []) {
       if (!match || !isAct(act)) continue;
       if (match.to === candidate.length && where !== 'anywhere') whole ??= act;
-      if (where === 'lead') acts.add(act);
+      // "No, granite" answers, "no granite here" tells something.
+      const alone = words[match.to] === undefined || words[match.to]?.kind === 'mark';
+      if (where === 'lead' && (alone || (act !== 'yes' && act !== 'no'))) acts.add(act);
     }
   }
   for (const { from, to, said } of language.acts.all(words))
@@ -62,7 +64,17 @@ export function hear(words: readonly Word[], language: Language): Heard {
       for (let at = from; at < to; at++) spent[at] = true;
       if (act === 'correction') correctedAt = to;
     }
-  if (words[0] && acts.has('correction') && correctedAt === null) correctedAt = 0;
+  words.forEach((_, from) => {
+    if (from > 0 && words[from - 1]?.kind !== 'mark') return;
+    const match = language.acts.longest(words, from);
+    for (const { act, where } of match?.said ?? []) {
+      if (where !== 'lead' || !match || (act !== 'correction' && act !== 'why')) continue;
+      if (act === 'why' && from > 0) continue;
+      acts.add(act);
+      for (let at = from; at < match.to; at++) spent[at] = true;
+      if (act === 'correction') correctedAt = Math.max(correctedAt ?? 0, match.to);
+    }
+  });
   for (const { from, to } of language.dontKnow.all(words))
     for (let at = from; at < to; at++) spent[at] = true;
   return { acts, whole, correctedAt, spent };

@@ -1,9 +1,10 @@
-/** From mentions to facts: corrections, either-or, contradictions. Where a message says two things, the worse one or none. */
+/** From mentions to facts: corrections, either-or, contradictions. Where two things are said, the worse one or none. */
 import type { Language } from './compile.ts';
-import { type FactsView, valuesOf } from './facts-view.ts';
+import type { FactsView } from './facts-view.ts';
 import type { Mention } from './mention.ts';
 import type { Found, Problem } from './parsed.ts';
 import type { Word } from './phrases.ts';
+import { worstOf } from './worst.ts';
 
 export interface Chosen {
   readonly found: Found[];
@@ -12,10 +13,14 @@ export interface Chosen {
   readonly problems: Problem[];
   /** Facts of which only a guess was told. */
   readonly unsure: string[];
+  /** Facts of which the message names several values to choose from. */
+  readonly compared: string[];
 }
 
-/** Numbers of which the lower one is taken when a message names two: the cold end. */
-const LOWEST = new Set(['temperature_c']);
+const inOrder = (mentions: readonly Mention[]): Mention[] => [...mentions].sort((a, b) => a.from - b.from);
+const distinct = (mentions: readonly Mention[]): Mention[] => [
+  ...new Map(mentions.map((mention) => [mention.value, mention])).values(),
+];
 
 export function choose(
   mentions: readonly Mention[],
@@ -26,66 +31,79 @@ export function choose(
   /** Where "no wait" stands; what comes after it wins. */
   correctedAt: number | null,
 ): Chosen {
+  const chosen: Chosen = {
+    found: [],
+    ruledOut: [],
+    alternatives: [],
+    problems: [],
+    unsure: [],
+    compared: [],
+  };
   const asFound = ({ fact, value, from, to, unit }: Mention): Found => ({
     fact,
     value,
     text: textOf(from, to),
     ...(unit ? { unit } : {}),
   });
-  const chosen: Chosen = { found: [], ruledOut: [], alternatives: [], problems: [], unsure: [] };
+  const kinds = (all: readonly Mention[]): Found[] =>
+    inOrder(all).flatMap((mention) =>
+      (mention.family ?? [mention.value]).map((value) => asFound({ ...mention, value })),
+    );
+
   const byFact = new Map<string, Mention[]>();
   for (const mention of mentions) byFact.set(mention.fact, [...(byFact.get(mention.fact) ?? []), mention]);
-
   for (const [fact, all] of byFact) {
     const corrected =
       correctedAt === null ? [] : all.filter(({ from, denied }) => from >= correctedAt && !denied);
-    const standing = corrected.length > 0 ? corrected : all;
-    for (const mention of standing) if (mention.denied) chosen.ruledOut.push(asFound(mention));
-    const said = standing.filter(({ denied, hedged }) => !denied && !hedged);
-    const hedged = standing.filter((mention) => mention.hedged && !mention.denied);
-    const kinds = said.filter(({ family }) => family === undefined);
-    const families = said.filter(({ family }) => !kinds.some(({ value }) => family?.includes(String(value))));
-    const open = families.filter(({ family }) => family !== undefined);
-    const values = [...new Map(kinds.map((mention) => [mention.value, mention])).values()];
-    const [only] = values;
-
-    if (values.length + open.length > 1 && eitherOr([...values, ...open], words, language)) {
-      const list = [...values, ...open].sort((a, b) => a.from - b.from);
-      chosen.alternatives.push(
-        list.flatMap((mention) =>
-          (mention.family ?? [mention.value]).map((value) => asFound({ ...mention, value })),
-        ),
-      );
-    } else if (values.length === 1 && only && open.length === 0) {
-      chosen.found.push(asFound(only));
-    } else if (values.length === 0 && open.length > 0) {
-      openFamilies(open);
-    } else if (values.length > 0) {
-      const worst = worstOf(fact, values, facts);
-      if (worst) chosen.found.push(asFound(worst));
-      else conflict(fact, [...values, ...open]);
-    }
-    if (values.length + open.length === 0 && hedged.length > 0) chosen.unsure.push(fact);
+    decide(fact, corrected.length > 0 ? corrected : all);
   }
   return chosen;
 
-  function openFamilies(open: readonly Mention[]): void {
+  function decide(fact: string, all: readonly Mention[]): void {
+    chosen.ruledOut.push(...all.filter(({ denied }) => denied).map(asFound));
+    const told = all.filter(({ denied }) => !denied);
+    const exact = told.filter(({ family }) => family === undefined);
+    // "Stainless, 316": the kind that is told settles the family.
+    const families = told.filter(
+      ({ family }) => family !== undefined && !exact.some(({ value }) => family.includes(String(value))),
+    );
+    const either = [...distinct(exact), ...distinct(families)];
+    const sure = distinct(exact.filter(({ hedged }) => !hedged));
+    const open = families.filter(({ hedged }) => !hedged);
+    const [only] = sure;
+    const worst = told.length > 0 && either.length > 1 ? worstOf(fact, either, facts) : null;
+    if (worst) chosen.found.push(asFound(worst));
+    else if (either.length > 1 && eitherOr(either, words, language)) {
+      chosen.compared.push(fact);
+      chosen.alternatives.push(kinds(either));
+      if (told.some(({ hedged }) => hedged)) chosen.unsure.push(fact);
+    } else if (sure.length === 1 && only && open.length === 0) chosen.found.push(asFound(only));
+    else if (sure.length > 0) severalOf(fact, sure, open);
+    else if (open.length > 0) openFamily(fact, open);
+    else if (told.length > 0) chosen.unsure.push(fact);
+  }
+
+  function severalOf(fact: string, sure: readonly Mention[], open: readonly Mention[]): void {
+    const worst = worstOf(fact, open.length > 0 ? [...sure, ...open] : sure, facts);
+    if (worst) chosen.found.push(asFound(worst));
+    else conflict(fact, [...sure, ...open]);
+  }
+
+  function openFamily(fact: string, open: readonly Mention[]): void {
     const [first] = open;
-    if (!first) return;
-    const shared = (first.family ?? []).filter((value) =>
+    const shared = (first?.family ?? []).filter((value) =>
       open.every(({ family }) => family?.includes(value)),
     );
-    if (open.length > 1 && shared.length === 0) {
-      conflict(first.fact, open);
+    if (!first || shared.length === 0) {
+      conflict(fact, open);
       return;
     }
-    const text = textOf(first.from, first.to);
-    chosen.problems.push({ kind: 'ambiguous', fact: first.fact, value: first.value, text });
-    chosen.alternatives.push((first.family ?? []).map((value) => asFound({ ...first, value })));
+    chosen.problems.push({ kind: 'ambiguous', fact, value: first.value, text: textOf(first.from, first.to) });
+    chosen.alternatives.push(kinds([first]));
   }
 
   function conflict(fact: string, all: readonly Mention[]): void {
-    const [first, second] = [...all].sort((a, b) => a.from - b.from);
+    const [first, second] = inOrder(all);
     if (!first || !second) return;
     const detail = { first: first.value, second: second.value };
     const text = `${textOf(first.from, first.to)} / ${textOf(second.from, second.to)}`;
@@ -96,25 +114,12 @@ export function choose(
 /** "316 or titanium", "epoxy vs polyester", "granite/gneiss", "compare …". */
 function eitherOr(mentions: readonly Mention[], words: readonly Word[], language: Language): boolean {
   if (words.some((_, at) => language.compare.longest(words, at) !== null)) return true;
-  const sorted = [...mentions].sort((a, b) => a.from - b.from);
-  return sorted.slice(1).every((mention, index) => {
-    const before = sorted[index];
-    if (!before) return false;
-    for (let at = before.to; at < mention.from; at++)
-      if (words[at]?.text === '/' || language.either.longest(words, at) !== null) return true;
-    return index > 0 && words.slice(before.to, mention.from).every(({ text }) => text === ',');
+  const sorted = inOrder(mentions);
+  const joins = sorted.slice(1).map((mention, index) => {
+    const between = words.slice(sorted[index]?.to ?? 0, mention.from);
+    if (between.some((word, at) => word.text === '/' || language.either.longest(between, at) !== null))
+      return 'or';
+    return between.every(({ text }) => text === ',') ? 'list' : 'none';
   });
-}
-
-/** Of an ordered fact the worst value stands for all; for others there is no worst. */
-function worstOf(fact: string, values: readonly Mention[], facts: FactsView): Mention | null {
-  const strong = values.filter(({ weak }) => weak !== true);
-  if (strong.length === 1) return strong[0] ?? null;
-  if (LOWEST.has(fact)) return values.reduce((a, b) => (b.value < a.value ? b : a));
-  const definition = facts.facts.get(fact);
-  const ranked = definition?.kind === 'choice' && (definition.ordered === true || fact === 'signs');
-  if (!ranked) return null;
-  const order = valuesOf(facts, fact);
-  const rank = ({ value }: Mention): number => order.indexOf(String(value));
-  return values.reduce((a, b) => (rank(b) < rank(a) ? b : a));
+  return joins.includes('or') && !joins.includes('none');
 }

@@ -21,6 +21,8 @@ export type Saying =
 export interface RoleCue {
   readonly role: string;
   readonly side: 'before' | 'beforeUnit' | 'after' | 'afterUnit';
+  /** Added to its distance: it may as well belong to another fact. */
+  readonly doubt: number;
 }
 
 export interface ActCue {
@@ -31,6 +33,7 @@ export interface ActCue {
 export type Language = ReturnType<typeof compile>;
 
 export function compile(vocabulary: Vocabulary, facts: FactsView) {
+  const articles = new Set(vocabulary.articles);
   const meanings = new Map<string, Set<string>>();
   const read = (text: string, meaning: string): Token[] => {
     const tokens = tokenise(normalise(text));
@@ -45,26 +48,28 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     phrases: readonly string[] | undefined,
     said: T,
     meaning: string,
-    into = new PhraseTree<T>(),
+    into = new PhraseTree<T>(articles),
   ) => {
     for (const text of phrases ?? []) {
       const tokens = read(text, meaning);
       into.add(tokens, said);
+      const bare = tokens.filter((token, index) => index === 0 || !articles.has(token.text));
+      if (bare.length > 1 && bare.length < tokens.length) into.add(bare, said);
       const joined = tokens.every((token) => token.kind === 'word') ? joinedForm(tokens) : null;
       if (joined !== null && meaning.startsWith('value')) into.add(read(joined, meaning), said);
     }
     return into;
   };
   const set = (phrases: readonly string[] | undefined, meaning: string) => tree<true>(phrases, true, meaning);
-  const cues = <T>(phrases: readonly string[], said: T, meaning: string, into = new Cues<T>()) => {
+  const cues = <T>(phrases: readonly string[], said: T, meaning: string, into = new Cues<T>(articles)) => {
     for (const text of phrases) into.add(read(text, meaning), said);
     return into;
   };
 
-  const values = new PhraseTree<Saying>();
+  const values = new PhraseTree<Saying>(articles);
   const pending = new Map<string, PhraseTree<Saying>>();
   const own = (fact: string) => {
-    const known = pending.get(fact) ?? new PhraseTree<Saying>();
+    const known = pending.get(fact) ?? new PhraseTree<Saying>(articles);
     pending.set(fact, known);
     return known;
   };
@@ -86,34 +91,34 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     tree(rule.say, { kind: 'by-noun', rule }, `value ${rule.say[0]}`, values);
   tree(vocabulary.blocked, { kind: 'blocked' }, 'blocked', values);
 
-  const nouns = new PhraseTree<string>();
+  const nouns = new PhraseTree<string>(articles);
   for (const [group, { say }] of Object.entries(vocabulary.nouns)) tree(say, group, `noun ${group}`, nouns);
-  const factNames = new PhraseTree<string>();
+  const factNames = new PhraseTree<string>(articles);
   for (const [fact, say] of Object.entries(vocabulary.factNames)) tree(say, fact, `name ${fact}`, factNames);
-  const units = new PhraseTree<string>();
+  const units = new PhraseTree<string>(articles);
   for (const [unit, say] of Object.entries(vocabulary.units)) tree(say, unit, `unit ${unit}`, units);
-  const roles = new PhraseTree<RoleCue>();
+  const roles = new PhraseTree<RoleCue>(articles);
   const onlyWith = new Map<string, PhraseTree<true>>();
   for (const [role, sides] of Object.entries(vocabulary.roles)) {
     for (const side of ['before', 'beforeUnit', 'after', 'afterUnit'] as const)
-      tree(sides[side], { role, side }, `role ${role}`, roles);
+      tree(sides[side], { role, side, doubt: sides.doubt ?? 0 }, `role ${role}`, roles);
     if (sides.onlyWith) onlyWith.set(role, set(sides.onlyWith, `with ${role}`));
   }
-  const topics = new Cues<{ topic: string; weight: number }>();
+  const topics = new Cues<{ topic: string; weight: number }>(articles);
   for (const [topic, byWeight] of Object.entries(vocabulary.topics))
     for (const [weight, say] of Object.entries(byWeight))
       cues(say, { topic, weight: Number(weight) }, `topic ${topic}`, topics);
-  const requests = new Cues<string>();
+  const requests = new Cues<string>(articles);
   for (const [request, say] of Object.entries(vocabulary.requests))
     cues(say, request, `request ${request}`, requests);
-  const acts = new PhraseTree<ActCue>();
+  const acts = new PhraseTree<ActCue>(articles);
   for (const [act, places] of Object.entries(vocabulary.acts))
     for (const where of ['whole', 'lead', 'anywhere'] as const)
       tree(places[where], { act, where }, `act ${act}`, acts);
 
-  const periods = new PhraseTree<{ daysBack: number; until: number }>();
+  const periods = new PhraseTree<{ daysBack: number; until: number }>(articles);
   for (const { say, ...when } of vocabulary.periods) tree(say, when, 'period', periods);
-  const temperatures = new PhraseTree<number>();
+  const temperatures = new PhraseTree<number>(articles);
   for (const { say, celsius } of vocabulary.temperatures) tree(say, celsius, 'temperature', temperatures);
 
   const { numbers, negation } = vocabulary;
@@ -132,11 +137,15 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     requests,
     acts,
     emergency: cues(vocabulary.emergency, true, 'emergency'),
+    urgent: set(vocabulary.urgent, 'emergency'),
     notEmergency: set(vocabulary.notEmergency, 'not emergency'),
     judge: set(vocabulary.judge, 'judge'),
+    asks: set(vocabulary.asks, 'asks'),
+    breaks: set(vocabulary.breaks, 'break'),
     either: set(vocabulary.either, 'either'),
     compare: set(vocabulary.compare, 'compare'),
     smalltalk: set(vocabulary.smalltalk, 'smalltalk'),
+    angled: set(vocabulary.angled, 'angle'),
     plural: set(vocabulary.plural, 'plural'),
     fillers: set(vocabulary.fillers, 'filler'),
     blockedNext: set(vocabulary.blockedNext, 'blocked'),
@@ -161,7 +170,7 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     numberWords: new Map(Object.entries(numbers.words)),
     partWords: new Map(Object.entries(numbers.parts)),
     refine: vocabulary.refine.map((rule) => {
-      const by = new PhraseTree<string>();
+      const by = new PhraseTree<string>(articles);
       for (const [value, say] of Object.entries(rule.by)) tree(say, value, `refine ${value}`, by);
       return { ...rule, by, unlessNext: set(rule.unlessNext, 'refine') };
     }),
@@ -177,10 +186,12 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     meaning: [...places].sort().join('|'),
     guarded: [...places].some((place) => place.startsWith('value')),
   }));
-  const ordinary = new Set(vocabulary.ordinary);
+  const ordinary = new Set(vocabulary.ordinary.flatMap((line) => line.split(' ')));
   return {
     ...trees,
     vocabulary,
+    /** Stands in a phrase. */
+    means: (word: string) => meanings.has(word),
     isKnown: (word: string) => meanings.has(word) || ordinary.has(word),
     correct: makeCorrector(known),
   };

@@ -1,37 +1,17 @@
 /** Numbers become facts: by their role, by their unit, or as the answer to the question that was asked. */
+import { SURELY_CELSIUS } from './careful.ts';
 import { hoursSincePeriod } from './clock.ts';
-import type { Language } from './compile.ts';
+import { Collector } from './collect.ts';
+import type { Language, RoleCue } from './compile.ts';
 import type { FactsView } from './facts-view.ts';
 import { dimensionOf, dimensionOfFact, inFactUnit } from './measure.ts';
 import type { Mention } from './mention.ts';
-import type { Problem, UnderstandContext } from './parsed.ts';
-import type { Word } from './phrases.ts';
+import type { UnderstandContext } from './parsed.ts';
+import type { Match, Word } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
-import { type Assigned, assignRoles } from './roles.ts';
-import { type Item, SHORTEST, type Size } from './sizes.ts';
+import { assignRoles } from './roles.ts';
+import type { Item } from './sizes.ts';
 
-/** For these the larger end of a range is the careful one. */
-const HIGH_IS_CAREFUL = new Set([
-  'load_kn',
-  'tension_kn',
-  'mass_kg',
-  'fall_factor',
-  'count',
-  'humidity_pct',
-  'span_m',
-  'stick_out_mm',
-  'angle_deg',
-]);
-/** "Within 250 m of the sea" is how the standards say it, and it is the band that counts. */
-const LIMIT_IS_VALUE = new Set([
-  'sea_distance_m',
-  'count',
-  'load_kn',
-  'tension_kn',
-  'mass_kg',
-  'fall_factor',
-  'horizon_years',
-]);
 const LENGTHS = new Set([
   'diameter_mm',
   'length_mm',
@@ -40,201 +20,135 @@ const LENGTHS = new Set([
   'edge_distance_mm',
   'spacing_mm',
 ]);
-/** Thicker is no bolt, shorter is no length; between them a lone number is neither. */
-const THICKEST = 26;
-const SHORTEST_ALONE = 35;
-/** A lone "15" for one of these is as well centimetres. */
-const BARE_MM_FROM: Readonly<Record<string, number>> = {
-  edge_distance_mm: 40,
-  spacing_mm: 40,
-  embedment_mm: 15,
-};
-/** Degrees without a letter: above this they may be Fahrenheit. */
-const SURELY_CELSIUS = 30;
+const NEVER_LENGTH = new Set(['force', 'mass', 'temperature', 'time', 'stress']);
 
-interface Reading {
-  readonly mentions: Mention[];
-  readonly problems: Problem[];
+export interface Measured extends Pick<Collector, 'mentions' | 'problems'> {
+  /** Words that name a number ("depth" in "depth 80"): they tell a fact and ask nothing. */
+  readonly naming: readonly boolean[];
 }
+
+function fits(role: string, item: Item, unitOf: (fact: string) => string): boolean {
+  if (role === 'ignore') return true;
+  if (item.kind === 'size') return role === 'hole_diameter_mm' || role === 'size';
+  const { unit, fraction, thread, inWords, negative, low } = item.quantity;
+  const dimension = dimensionOf(unit);
+  const bare = dimension === 'bare';
+  if (role === 'count')
+    return (bare || dimension === 'pieces') && !fraction && !thread && low >= (inWords ? 3 : 2);
+  if (role === 'size') return (dimension === 'length' && unit !== 'µm') || (bare && !inWords && !negative);
+  if (role === 'air') return dimension === 'temperature' || dimension === 'degree';
+  const expected = dimensionOfFact(unitOf(role));
+  if (thread && expected !== 'length') return false;
+  if (bare && negative) return expected === 'temperature';
+  if (dimension === 'degree') return expected === 'temperature' || expected === 'degree';
+  if (dimension === 'mass' && expected === 'force') return true;
+  if (dimension === 'length' && (role === 'coating_um') !== (unit === 'µm')) return false;
+  if (bare && fraction && expected !== 'length') return false;
+  return dimension === expected || (bare && !inWords);
+}
+
+const covers = (cue: Match<RoleCue>, { from, to }: Quantity): boolean =>
+  cue.from <= from && cue.to >= to && cue.to - cue.from > to - from;
 
 export function readMeasures(
   all: readonly Item[],
   words: readonly Word[],
   textOf: (from: number, to: number) => string,
   language: Language,
+  values: readonly Mention[],
   facts: FactsView,
   context: UnderstandContext,
-): Reading {
-  const mentions: Mention[] = [];
-  const problems: Problem[] = [];
-  const limits = new Map(
-    [...facts.facts.values()].flatMap((fact) => (fact.kind === 'number' ? [[fact.id, fact] as const] : [])),
-  );
+): Measured {
+  const collector = new Collector(facts, textOf);
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
   const cues = language.roles.all(words);
-  // "between the two bolts" counts nothing.
+  // "Between the two bolts" counts nothing.
   const items = all.filter(
     (item) =>
       item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity)),
   );
-  const hasHole = cues.some((cue) => cue.said.some(({ role }) => role === 'hole_diameter_mm'));
-
-  const put = (
-    fact: string,
-    value: number,
-    from: number,
-    to: number,
-    unit: string | null,
-    weak = false,
-  ): void => {
-    const limit = limits.get(fact);
-    if (!limit) return;
-    const rounded = Math.round(value * 1000) / 1000;
-    const [least, most] = limit.possible;
-    if (!(rounded >= least && rounded <= most)) {
-      const detail = { least, most, unit: limit.unit };
-      problems.push({ kind: 'impossible', fact, value: rounded, text: textOf(from, to), detail });
-    } else {
-      mentions.push({ fact, value: rounded, from, to, ...(unit ? { unit } : {}), ...(weak ? { weak } : {}) });
-    }
-  };
-  const unclear = (fact: string, quantity: Quantity, value: number): void => {
-    problems.push({ kind: 'ambiguous', fact, value, text: textOf(quantity.from, quantity.to) });
-  };
-  const mismatch = (fact: string, { from, to, low, unit }: Quantity): void => {
-    const detail = unit ? { unit, expected: limits.get(fact)?.unit ?? '' } : {};
-    problems.push({ kind: 'unit-mismatch', fact, value: low, text: textOf(from, to), detail });
-  };
-
-  const putQuantity = (fact: string, quantity: Quantity): void => {
-    const limit = limits.get(fact);
-    if (!limit) return;
-    const said = HIGH_IS_CAREFUL.has(fact) ? quantity.high : quantity.low;
-    const unit = quantity.unit ?? (quantity.fraction && limit.unit === 'mm' ? 'in' : null);
-    const value = inFactUnit(said, unit, limit.unit);
-    if (value === null) mismatch(fact, quantity);
-    else if (quantity.bound === 'most' && !LIMIT_IS_VALUE.has(fact)) unclear(fact, quantity, value);
-    else if (unit === null && value < (BARE_MM_FROM[fact] ?? Number.NEGATIVE_INFINITY))
-      unclear(fact, quantity, value);
-    else if (unit === '°' && fact === 'temperature_c' && value > SURELY_CELSIUS)
-      unclear(fact, quantity, value);
-    else if (unit === null && fact === 'temperature_c' && value > SURELY_CELSIUS + 5)
-      unclear(fact, quantity, value);
-    else put(fact, value, quantity.from, quantity.to, unit);
-  };
-
-  const putLone = (quantity: Quantity): void => {
-    const unit = quantity.unit ?? (quantity.fraction ? 'in' : 'mm');
-    const value = inFactUnit(quantity.low, unit, 'mm') ?? Number.NaN;
-    if (value <= THICKEST) putQuantity('diameter_mm', quantity);
-    else if (value >= SHORTEST_ALONE) putQuantity('length_mm', quantity);
-    else unclear('diameter_mm', quantity, value);
-  };
-
-  const putSize = ({ from, to, parts, unit, count }: Size, assigned: Assigned): void => {
-    const [small = 0, middle = 0, large = middle] = [...parts].sort((a, b) => a - b);
-    const adjacent = assigned && (assigned.cue.to === from || assigned.cue.from === to);
-    if (count !== null) put('count', count, from, to, null);
-    if (parts.length === 3 && hasHole) put('hole_diameter_mm', middle, from, to, unit);
-    else if (parts.length === 3)
-      return void problems.push({ kind: 'ambiguous', fact: 'diameter_mm', text: textOf(from, to) });
-    if (assigned?.role === 'hole_diameter_mm' && adjacent) {
-      put('hole_diameter_mm', small, from, to, unit);
-      put('embedment_mm', large, from, to, unit);
-    } else if (large < SHORTEST && hasHole && small < large) {
-      put('diameter_mm', small, from, to, unit);
-      put('hole_diameter_mm', large, from, to, unit);
-    } else if (large < SHORTEST || small === large) {
-      problems.push({ kind: 'impossible', fact: 'length_mm', value: large, text: textOf(from, to) });
-    } else {
-      put('diameter_mm', small, from, to, unit);
-      put('length_mm', large, from, to, unit);
-    }
-  };
-
-  const fits = (role: string, item: Item): boolean => {
-    if (role === 'ignore') return true;
-    if (item.kind === 'size') return role === 'hole_diameter_mm' || role === 'size';
-    const { quantity } = item;
-    const dimension = dimensionOf(quantity.unit);
-    if (role === 'size' || role === 'count') {
-      if (role === 'count')
-        return (
-          ['bare', 'pieces'].includes(dimension) &&
-          !quantity.fraction &&
-          !quantity.thread &&
-          quantity.low >= 2
-        );
-      return (
-        (dimension === 'length' && quantity.unit !== 'µm') || (dimension === 'bare' && !quantity.inWords)
-      );
-    }
-    if (role === 'air') return dimension === 'temperature' || dimension === 'degree';
-    const expected = dimensionOfFact(limits.get(role)?.unit ?? '1');
-    if (dimension === 'degree') return expected === 'temperature' || expected === 'degree';
-    if (dimension === 'mass' && expected === 'force') return true;
-    if (dimension === 'length' && (role === 'coating_um') !== (quantity.unit === 'µm')) return false;
-    if (dimension === 'bare' && quantity.fraction && expected !== 'length') return false;
-    return (
-      dimension === expected ||
-      (dimension === 'bare' && !quantity.inWords) ||
-      (dimension === 'bare' && expected === 'bare')
-    );
-  };
-
-  const assigned = assignRoles(items, words, language, cues, (role, item) => {
+  const holeNamed = cues.some((cue) => cue.said.some(({ role }) => role === 'hole_diameter_mm'));
+  const doubtOf = (role: string, item: Item): number | null => {
     const condition = language.onlyWith.get(role);
-    return fits(role, item) && (condition === undefined || present(condition));
-  });
+    if (!fits(role, item, (fact) => collector.unitOf(fact))) return null;
+    if (condition !== undefined && !present(condition)) return null;
+    if (item.kind === 'size' || role === 'ignore') return 0;
+    const { quantity } = item;
+    const bareSize = role === 'size' && quantity.unit === null && !quantity.fraction && !quantity.thread;
+    if (bareSize && pluralAhead(quantity.to)) return null;
+    return (bareSize ? 1 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
+  };
+  const assigned = assignRoles(items, words, language, cues, values, doubtOf);
+  const angled = present(language.angled);
+  const isAngle = ({ unit, high }: Quantity): boolean => unit === '°' && high > SURELY_CELSIUS && angled;
 
+  const naming: boolean[] = [];
   const open: Quantity[] = [];
   for (const [index, item] of items.entries()) {
-    const role = assigned[index] ?? null;
+    const told = assigned[index] ?? null;
+    if (told) for (let at = told.cue.from; at < told.cue.to; at++) naming[at] = true;
     if (item.kind === 'size') {
-      putSize(item.size, role);
+      const { from, to } = item.size;
+      const ofHole = told?.role === 'hole_diameter_mm' && (told.cue.to === from || told.cue.from === to);
+      collector.size(item.size, ofHole, holeNamed);
       continue;
     }
     const { quantity } = item;
-    if (role?.role === 'ignore' || (quantity.listed && role?.role !== 'count')) continue;
-    if (role === null) open.push(quantity);
-    else if (role.role === 'size') putLone(quantity);
-    else if (role.role === 'air') unclear('temperature_c', quantity, quantity.low);
-    else putQuantity(role.role, quantity);
+    if (told?.role === 'ignore' || quantity.listed) continue;
+    if (told === null || (told.role === 'temperature_c' && isAngle(quantity))) open.push(quantity);
+    else if (told.role === 'size') collector.lone(quantity);
+    else if (told.role === 'air') collector.unclear('temperature_c', quantity);
+    else collector.quantity(told.role, quantity);
   }
 
-  const { pending } = context;
-  const asked = pending === undefined ? undefined : limits.get(pending);
-  const answers = open.filter(({ unit }) => unit === null || inFactUnit(1, unit, asked?.unit ?? '') !== null);
-  const answer = asked && answers.length === 1 ? answers[0] : undefined;
-  const fall = mentions.some(({ fact }) => fact === 'fall_factor');
+  const asked =
+    context.pending !== undefined && facts.facts.get(context.pending)?.kind === 'number'
+      ? context.pending
+      : null;
+  const askedUnit = asked === null ? '' : collector.unitOf(asked);
+  const answers = open.filter(({ unit }) => unit === null || inFactUnit(1, unit, askedUnit) !== null);
+  const fall = collector.mentions.some(({ fact }) => fact === 'fall_factor');
+  const priced = open.some(({ unit }) => dimensionOf(unit) === 'money');
+  if (priced && present(language.either)) drop('unit_cost');
   for (const quantity of open) {
-    if (asked && quantity === answer) putQuantity(asked.id, quantity);
-    else if (!putByUnit(quantity) && asked && open.length === 1 && quantity.unit)
-      mismatch(asked.id, quantity);
+    if (asked !== null && answers.length === 1 && quantity === answers[0])
+      collector.quantity(asked, quantity);
+    else if (!byUnit(quantity) && asked !== null && open.length === 1 && quantity.unit)
+      collector.mismatch(asked, quantity);
+  }
+  readPeriods();
+  for (const { from, to, said } of language.temperatures.all(words))
+    for (const celsius of said) collector.put('temperature_c', celsius, from, to, null);
+  return { mentions: collector.mentions, problems: collector.problems, naming };
+
+  /** "35 twin-leg bolts". */
+  function pluralAhead(from: number): boolean {
+    return [0, 1, 2, 3].some((step) => language.plural.longest(words, from + step) !== null);
   }
 
   /** What a unit alone tells. Whether anything was said about the quantity. */
-  function putByUnit(quantity: Quantity): boolean {
-    const dimension = dimensionOf(quantity.unit);
-    const nearLength = nearestLength(quantity);
-    if (nearLength && ['force', 'mass', 'temperature', 'time', 'stress'].includes(dimension))
-      mismatch(nearLength, quantity);
-    else if (quantity.unit === 'µm') putQuantity('coating_um', quantity);
-    else if (dimension === 'length' && ['mm', 'cm', 'in'].includes(quantity.unit ?? '')) putLone(quantity);
-    else if (dimension === 'bare' && (quantity.thread || (quantity.fraction && !asked))) putLone(quantity);
-    else if (dimension === 'temperature' || dimension === 'degree') putQuantity('temperature_c', quantity);
-    else if (dimension === 'bare' && quantity.negative) putQuantity('temperature_c', quantity);
-    else if (dimension === 'force') putQuantity('load_kn', quantity);
-    else if (dimension === 'stress') putQuantity('ucs_mpa', quantity);
-    else if (dimension === 'pieces') putQuantity('count', quantity);
-    else if (dimension === 'mass' && fall) putQuantity('mass_kg', quantity);
-    else if (dimension === 'mass' && asked?.id !== 'mass_kg') mismatch('load_kn', quantity);
+  function byUnit(quantity: Quantity): boolean {
+    const { unit, negative, thread, fraction } = quantity;
+    const dimension = dimensionOf(unit);
+    const nearLength = NEVER_LENGTH.has(dimension) ? lengthNamedBefore(quantity) : null;
+    if (nearLength !== null) collector.mismatch(nearLength, quantity);
+    else if (unit === 'µm') collector.quantity('coating_um', quantity);
+    else if (dimension === 'length' && ['mm', 'cm', 'in'].includes(unit ?? '')) collector.lone(quantity);
+    else if (dimension === 'bare' && (thread || (fraction && asked === null))) collector.lone(quantity);
+    else if (isAngle(quantity)) collector.quantity('angle_deg', quantity);
+    else if (dimension === 'temperature' || dimension === 'degree' || (dimension === 'bare' && negative))
+      collector.quantity('temperature_c', quantity);
+    else if (dimension === 'force') collector.quantity('load_kn', quantity);
+    else if (dimension === 'stress') collector.quantity('ucs_mpa', quantity);
+    else if (dimension === 'pieces') collector.quantity('count', quantity);
+    else if (dimension === 'mass' && fall) collector.quantity('mass_kg', quantity);
+    else if (dimension === 'mass' && asked !== 'mass_kg') collector.mismatch('load_kn', quantity);
     else return false;
     return true;
   }
 
-  function nearestLength({ from }: Quantity): string | null {
+  function lengthNamedBefore({ from }: Quantity): string | null {
     for (let at = Math.max(0, from - 3); at < from; at++) {
       const cue = language.roles.longest(words, at);
       const near = cue?.said.find(({ role, side }) => LENGTHS.has(role) && side === 'before');
@@ -243,21 +157,19 @@ export function readMeasures(
     return null;
   }
 
-  if (asked?.id === 'hours_since' || present(language.setAgo)) {
+  function drop(fact: string): void {
+    for (let at = collector.mentions.length - 1; at >= 0; at--)
+      if (collector.mentions[at]?.fact === fact) collector.mentions.splice(at, 1);
+  }
+
+  function readPeriods(): void {
+    if (asked !== 'hours_since' && !present(language.setAgo)) return;
     for (const { from, to, said } of language.periods.all(words)) {
       const [period] = said;
-      const hours =
-        period && context.now !== undefined
-          ? hoursSincePeriod(context.now, period.daysBack, period.until)
-          : null;
-      if (hours === null) problems.push({ kind: 'ambiguous', fact: 'hours_since', text: textOf(from, to) });
-      else put('hours_since', hours, from, to, null);
+      const { now } = context;
+      const hours = period && now !== undefined ? hoursSincePeriod(now, period.daysBack, period.until) : null;
+      if (hours === null) collector.unclear('hours_since', { from, to }, 0);
+      else collector.put('hours_since', hours, from, to, null);
     }
   }
-  for (const { from, to, said } of language.temperatures.all(words))
-    for (const celsius of said) put('temperature_c', celsius, from, to, null);
-  return { mentions, problems };
 }
-
-const covers = (cue: { from: number; to: number }, { from, to }: Quantity): boolean =>
-  cue.from <= from && cue.to >= to && cue.to - cue.from > to - from;

@@ -6,7 +6,7 @@ import type { Word } from './phrases.ts';
 export function maskNames(words: readonly Word[], language: Language): boolean[] {
   const masked: boolean[] = [];
   const strange = (word: Word | undefined): boolean =>
-    word?.capital === true && !word.forms.some((form) => language.isKnown(form));
+    word?.capital === true && !word.forms.some((form) => language.means(form));
   for (let at = 0; at < words.length; at++) {
     const named = language.named.longest(words, at);
     if (named && words[at]?.capital !== true)

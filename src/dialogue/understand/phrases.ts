@@ -24,6 +24,12 @@ const keyOf = (text: string, glued: boolean): string => (glued ? `~${text}` : te
 
 export class PhraseTree<T> {
   readonly #root: Node<T> = emptyNode();
+  readonly #skipped: ReadonlySet<string>;
+
+  /** `skipped`: articles, which may stand inside a phrase without being part of it. */
+  constructor(skipped: ReadonlySet<string> = new Set()) {
+    this.#skipped = skipped;
+  }
 
   add(phrase: readonly Token[], said: T): void {
     let node = this.#root;
@@ -42,16 +48,18 @@ export class PhraseTree<T> {
   /** The longest phrase that starts at `from`; a word as it was written wins over a corrected one. */
   longest(words: readonly Word[], from: number, looseEnd = false): Match<T> | null {
     let best: Match<T> | null = null;
-    const walk = (node: Node<T>, at: number): void => {
+    const walk = (node: Node<T>, at: number, skipped = false): void => {
       const after = words[at];
       const ends = looseEnd || after === undefined || !after.glued;
-      if (node.said.length > 0 && ends && at > (best?.to ?? from)) best = { from, to: at, said: node.said };
+      if (!skipped && node.said.length > 0 && ends && at > (best?.to ?? from))
+        best = { from, to: at, said: node.said };
       const word = after;
       if (word === undefined || node.next.size === 0) return;
       for (const form of word.forms) {
         const next = node.next.get(keyOf(form, at > from && word.glued));
         if (next !== undefined) walk(next, at + 1);
       }
+      if (at > from && !skipped && this.#skipped.has(word.text)) walk(node, at + 1, true);
     };
     walk(this.#root, from);
     return best;
@@ -65,6 +73,16 @@ export class PhraseTree<T> {
       if (match !== null) matches.push(match);
       at = match?.to ?? at + 1;
     }
+    return matches;
+  }
+
+  /** The longest at every word, also where they overlap, but none that lies inside another. */
+  everywhere(words: readonly Word[]): Match<T>[] {
+    const matches: Match<T>[] = [];
+    words.forEach((word, at) => {
+      const match = word.glued ? null : this.longest(words, at);
+      if (match !== null && match.to > (matches.at(-1)?.to ?? 0)) matches.push(match);
+    });
     return matches;
   }
 

@@ -1,10 +1,11 @@
 /** Which fact a number belongs to: told by the words on either side of it, each used for one number only. */
 import type { Language, RoleCue } from './compile.ts';
+import type { Mention } from './mention.ts';
 import type { Match, Word } from './phrases.ts';
 import type { Item } from './sizes.ts';
 
 /** A cue further off than this says nothing. */
-const FARTHEST = 6;
+const FARTHEST = 4;
 const UNTOLD = 7;
 /** A number is only dropped for a word that stands right beside it. */
 const NEAREST = 1.2;
@@ -26,10 +27,18 @@ const hasUnit = (item: Item): boolean =>
   item.quantity.thread ||
   item.quantity.negative;
 
-function stepsBetween(words: readonly Word[], from: number, to: number, language: Language): number {
+function stepsBetween(
+  words: readonly Word[],
+  from: number,
+  to: number,
+  language: Language,
+  mentions: readonly Mention[],
+): number {
   let steps = 0;
   for (let at = from; at < to; ) {
-    const filler = language.fillers.longest(words, at);
+    // "20 stainless twin-leg bolts": what is said of the bolts does not part them from their number.
+    const value = mentions.find((mention) => mention.from === at && mention.to <= to);
+    const filler = value ?? language.fillers.longest(words, at);
     if (filler) steps += 0.25;
     else if (words[at]?.kind === 'mark')
       steps += words[at]?.text === ',' ? 2 : words[at]?.text === '-' ? 1.5 : 0.5;
@@ -50,12 +59,17 @@ function gaps(items: readonly Item[], words: readonly Word[], cues: readonly Mat
   });
 }
 
+const parted = (words: readonly Word[], from: number, to: number, language: Language): boolean =>
+  words.slice(from, to).some((_, at) => language.breaks.longest(words, from + at) !== null);
+
 export function assignRoles(
   items: readonly Item[],
   words: readonly Word[],
   language: Language,
   cues: readonly Match<RoleCue>[],
-  fits: (role: string, item: Item) => boolean,
+  mentions: readonly Mention[],
+  /** null: cannot be; otherwise what doubt it adds. */
+  doubtOf: (role: string, item: Item) => number | null,
 ): Assigned[] {
   const gap = gaps(items, words, cues);
   const sentenceOf = (at: number): number => words[at]?.sentence ?? -1;
@@ -67,14 +81,17 @@ export function assignRoles(
     const found: Candidate[] = [];
     for (const { cue, number } of gap[side === 'before' ? index : index + 1] ?? []) {
       if (sentenceOf(cue.from) !== sentenceOf(from)) continue;
+      if (side === 'before' && parted(words, cue.to, from, language)) continue;
       const steps =
         side === 'before'
-          ? 0.2 + 0.9 * stepsBetween(words, cue.to, from, language)
-          : stepsBetween(words, to, cue.from, language);
-      for (const { role, side: asked } of cue.said) {
+          ? 0.2 + 0.9 * stepsBetween(words, cue.to, from, language, mentions)
+          : stepsBetween(words, to, cue.from, language, mentions);
+      for (const { role, side: asked, doubt } of cue.said) {
         const right = asked === side || (asked === `${side}Unit` && hasUnit(item));
         const farthest = role === 'ignore' ? NEAREST : FARTHEST;
-        if (right && steps <= farthest && fits(role, item)) found.push({ role, cue: number, cost: steps });
+        const more = right ? doubtOf(role, item) : null;
+        if (more === null || steps + more > farthest) continue;
+        found.push({ role, cue: number, cost: steps + doubt + more });
       }
     }
     return found.sort((a, b) => a.cost - b.cost).slice(0, 6);

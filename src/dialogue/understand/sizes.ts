@@ -47,7 +47,7 @@ function sizeOf(run: readonly Quantity[], words: readonly Word[], language: Lang
   const apart = (): Item[] => run.map((quantity) => ({ kind: 'quantity', quantity }));
   const [first, second, third] = run;
   if (!first || !second) return apart();
-  const counted = (rest: readonly Quantity[]): Item[] | null => {
+  const countOf = (rest: readonly Quantity[]): Item[] | null => {
     const inner = rest.length === 1 ? apart().slice(1) : sizeOf(rest, words, language);
     return isCount(first) ? [{ kind: 'quantity', quantity: first }, ...inner] : null;
   };
@@ -55,17 +55,21 @@ function sizeOf(run: readonly Quantity[], words: readonly Word[], language: Lang
     // "4 x 10x80": the pair is written closer than what counts it.
     const space = words[first.to]?.close !== true || words[second.from]?.close !== true;
     const tight = words[second.to]?.close === true && words[third.from]?.close === true;
-    const pair = space && tight ? counted(run.slice(1)) : null;
+    const pair = space && tight ? countOf(run.slice(1)) : null;
     if (pair) return asCount(pair);
   }
   const measured = measure(run);
   if (measured === null) return apart();
   const [a = 0, b = 0] = measured.parts;
+  if (!third && second.thread && !first.thread) {
+    const pair = countOf([second]);
+    if (pair) return asCount(pair);
+  }
   const listOfThem =
     isCount(first) && second.unit !== null && (Math.max(a, b) < SHORTEST || first.low > second.low);
   const plural = words[second.to] !== undefined && language.plural.longest(words, second.to) !== null;
   if (!third && listOfThem && (Math.max(a, b) < SHORTEST || plural)) {
-    const pair = counted([second]);
+    const pair = countOf([second]);
     if (pair) return asCount(pair);
   }
   const size = { from: first.from, to: run.at(-1)?.to ?? second.to, ...measured, count: null };
@@ -103,5 +107,18 @@ export function joinSizes(
     }
     at += Math.max(1, run.length);
   }
-  return items;
+  return items.map((item, index) => counted(item, items[index + 1], words, language));
+}
+
+/** "20 10x80", "20 12 mm bolts": what stands straight before a size counts the bolts. */
+function counted(item: Item, next: Item | undefined, words: readonly Word[], language: Language): Item {
+  if (item.kind !== 'quantity' || next === undefined || !isCount(item.quantity) || item.quantity.low < 2)
+    return item;
+  const { quantity } = item;
+  const start = next.kind === 'size' ? next.size.from : next.quantity.from;
+  const threads = words.slice(quantity.to, start);
+  if (threads.length > 0 && !language.thread.covers(threads)) return item;
+  const plural = next.kind === 'quantity' && language.plural.longest(words, next.quantity.to) !== null;
+  const lone = next.kind === 'quantity' && (next.quantity.unit !== null || next.quantity.thread) && plural;
+  return next.kind === 'size' || lone ? { kind: 'quantity', quantity: { ...quantity, unit: 'pcs' } } : item;
 }

@@ -119,5 +119,17 @@ export function readValues(
       }
     }
   }
-  return mentions;
+  return otherMetals(mentions, nouns);
+}
+
+/** "A plated hanger on a 316 bolt": of two metals, the one of the fitting is the other metal. */
+function otherMetals(mentions: readonly Mention[], nouns: readonly Noun[]): Mention[] {
+  const metals = mentions.filter(({ fact, denied }) => fact === 'metal' && !denied);
+  const isFitting = (mention: Mention): boolean =>
+    nouns.some(({ group, from }) => group === 'fitting' && from >= mention.from && from - mention.to < 2);
+  const fittings = metals.filter(isFitting);
+  if (fittings.length === 0 || fittings.length === metals.length) return [...mentions];
+  return mentions.map((mention) =>
+    fittings.includes(mention) ? { ...mention, fact: 'metal_other' } : mention,
+  );
 }

@@ -16,6 +16,8 @@ const cues = z.strictObject({
   afterUnit: phrases.optional(),
   /** Only in a message with one of these words. */
   onlyWith: phrases.optional(),
+  /** Added to the distance of a cue that may as well belong to another fact. */
+  doubt: z.number().positive().optional(),
 });
 
 export const vocabularySchema = z.strictObject({
@@ -24,6 +26,8 @@ export const vocabularySchema = z.strictObject({
   /** Endings that may be left off or added to any word without a change of meaning. */
   endings: z.array(z.string().min(1)),
 
+  /** Words that may stand inside any phrase: "from the edge" is "from edge". */
+  articles: z.array(z.string().min(1)),
   numbers: z.strictObject({
     /** What stands between thousands: "1,000". */
     thousands: z.enum([',', '.']),
@@ -59,11 +63,15 @@ export const vocabularySchema = z.strictObject({
   roles: z.record(z.string(), cues),
   /** Words that may stand between a number and its cue, or between "not" and what is denied. */
   fillers: phrases,
+  /** Between a cue and a number they part the two: "what depth do I need for 10 mm". */
+  breaks: phrases,
   /** Facts by name: "don't know the rock". */
   factNames: z.record(factId, phrases),
 
   /** Several anchors: "20 x 12 mm bolts". */
   plural: phrases,
+  /** With one of these, degrees above 30 are an angle. */
+  angled: phrases,
 
   /** fact → value → phrases. A phrase may stand in several places; it then says several things. */
   values: z.record(factId, z.record(id, phrases)),
@@ -101,18 +109,22 @@ export const vocabularySchema = z.strictObject({
   unless: z.array(z.strictObject({ say: phrases, near: phrases })),
   /** Slips too short to be found by their distance. */
   misspellings: z.record(z.string(), z.string()),
-  /** Ordinary words that are never taken for a misspelt word of this file. */
+  /** Ordinary words, many in a line, that are never taken for a misspelt word of this file. */
   ordinary: z.array(z.string().min(1)),
 
   /** topic → weight → phrases. */
   topics: z.record(id, z.record(z.string().regex(/^[1-9][0-9]?$/), phrases)),
   /** "ok?", "good enough?": the topic then follows from the facts. */
   judge: phrases,
+  /** Begins a question. */
+  asks: phrases,
   /** "which", "what": asks for a choice, the topic follows from the noun. */
   either: phrases,
   compare: phrases,
   emergency: phrases,
+  /** It is one only if `notEmergency` is not there, or one of these is. */
   notEmergency: phrases,
+  urgent: phrases,
   requests: z.record(id, phrases),
   /** `whole`: nothing else in the message; `lead`: at its beginning; `anywhere`. */
   acts: z.record(
