@@ -17,6 +17,9 @@ export interface Chosen {
   readonly compared: string[];
 }
 
+/** Somebody decides these; "hammer or diamond?" asks which. What the rock is like nobody decides. */
+const DECIDED = new Set(['drill', 'shank', 'anchor', 'metal', 'adhesive', 'use']);
+
 const inOrder = (mentions: readonly Mention[]): Mention[] => [...mentions].sort((a, b) => a.from - b.from);
 const distinct = (mentions: readonly Mention[]): Mention[] => [
   ...new Map(mentions.map((mention) => [mention.value, mention])).values(),
@@ -71,22 +74,18 @@ export function choose(
     const sure = distinct(exact.filter(({ hedged }) => !hedged));
     const open = families.filter(({ hedged }) => !hedged);
     const [only] = sure;
-    const worst = told.length > 0 && either.length > 1 ? worstOf(fact, either, facts) : null;
-    if (worst) chosen.found.push(asFound(worst));
-    else if (either.length > 1 && eitherOr(either, words, language)) {
+    const asked = either.length > 1 && eitherOr(either, words, language);
+    const worst = either.length > 1 && !(asked && DECIDED.has(fact)) ? worstOf(fact, either, facts) : null;
+    if (worst?.family !== undefined) openFamily(fact, [worst]);
+    else if (worst) chosen.found.push(asFound(worst));
+    else if (asked) {
       chosen.compared.push(fact);
       chosen.alternatives.push(kinds(either));
       if (told.some(({ hedged }) => hedged)) chosen.unsure.push(fact);
     } else if (sure.length === 1 && only && open.length === 0) chosen.found.push(asFound(only));
-    else if (sure.length > 0) severalOf(fact, sure, open);
+    else if (sure.length > 0) conflict(fact, [...sure, ...open]);
     else if (open.length > 0) openFamily(fact, open);
     else if (told.length > 0) chosen.unsure.push(fact);
-  }
-
-  function severalOf(fact: string, sure: readonly Mention[], open: readonly Mention[]): void {
-    const worst = worstOf(fact, open.length > 0 ? [...sure, ...open] : sure, facts);
-    if (worst) chosen.found.push(asFound(worst));
-    else conflict(fact, [...sure, ...open]);
   }
 
   function openFamily(fact: string, open: readonly Mention[]): void {

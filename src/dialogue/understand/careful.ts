@@ -1,0 +1,39 @@
+/** Which way is the careful one when a number is told as a range or a bound. */
+
+/** For these the larger end of a range. */
+export const HIGH_IS_CAREFUL: ReadonlySet<string> = new Set([
+  'load_kn',
+  'tension_kn',
+  'mass_kg',
+  'fall_factor',
+  'count',
+  'humidity_pct',
+  'span_m',
+  'stick_out_mm',
+  'angle_deg',
+]);
+
+/** "Within 250 m of the sea" is how the standards say it, and it is the band that counts. */
+export const LIMIT_IS_VALUE: ReadonlySet<string> = new Set([
+  'sea_distance_m',
+  'count',
+  'load_kn',
+  'tension_kn',
+  'mass_kg',
+  'fall_factor',
+  'horizon_years',
+]);
+
+/** Thicker is no bolt, shorter is no length; between the two a lone number is neither. */
+export const THICKEST_MM = 26;
+export const SHORTEST_MM = 35;
+
+/** Without a unit, a smaller number for one of these is as well centimetres. */
+export const BARE_MM_FROM: Readonly<Record<string, number>> = {
+  edge_distance_mm: 40,
+  spacing_mm: 40,
+  embedment_mm: 15,
+};
+
+/** Degrees without a letter: above this they may be Fahrenheit. */
+export const SURELY_CELSIUS = 30;

@@ -1,0 +1,63 @@
+/** What facts tell about the topic of a message that does not name it. */
+
+/** "10x80 in granite, ok?": the first row of which all facts were said gives the topic. */
+export const JUDGED: readonly (readonly [topic: string, facts: readonly string[]])[] = [
+  ['spacing', ['spacing_mm']],
+  ['spacing', ['edge_distance_mm']],
+  ['coating-life', ['coating_um']],
+  ['embedment', ['length_mm']],
+  ['embedment', ['embedment_mm']],
+  ['inspect', ['signs']],
+  ['cure', ['hours_since']],
+  ['adhesive', ['adhesive']],
+  ['load', ['load_kn']],
+  ['load', ['fall_factor']],
+  ['load', ['tension_kn']],
+  ['anchor', ['anchor', 'diameter_mm']],
+  ['embedment', ['diameter_mm']],
+  ['material', ['metal']],
+  ['material', ['metal_other']],
+  ['anchor', ['anchor']],
+  ['hole', ['drill']],
+  ['hole', ['hole_diameter_mm']],
+  ['material', ['environment']],
+  ['material', ['sea_distance_m']],
+  ['adhesive', ['hole_moisture']],
+  ['adhesive', ['temperature_c']],
+  ['material', ['climate']],
+  ['material', ['rain_washed']],
+  ['material', ['rock']],
+];
+
+/** "316 or titanium": choosing between values of the fact is the topic. */
+export const COMPARED: Readonly<Record<string, string>> = {
+  metal: 'material',
+  adhesive: 'adhesive',
+  anchor: 'anchor',
+};
+
+/** Told without any question, these still tell what it is about. */
+export const IMPLIED: Readonly<Record<string, string>> = {
+  signs: 'inspect',
+  hours_since: 'cure',
+  fall_factor: 'load',
+  tension_kn: 'load',
+  unit_cost: 'cost',
+  labour_cost: 'cost',
+};
+
+/** Where the first is asked, words of the others only belong to it: "remind me to check the belay". */
+export const HIDES: Readonly<Record<string, readonly string[]>> = {
+  'pulltest-record': ['pulltest-plan', 'pulltest-result', 'load', 'register', 'inspect', 'compare'],
+  compare: ['pulltest-plan', 'pulltest-result', 'load'],
+  'pulltest-result': ['pulltest-plan', 'load', 'embedment'],
+  'pulltest-plan': ['load', 'inspect'],
+  'coating-life': ['material', 'inspect'],
+  cost: ['material', 'coating-life', 'adhesive', 'anchor', 'inspect'],
+  remind: ['inspect', 'cure', 'material', 'register', 'cost', 'pulltest-plan', 'cautions'],
+  register: ['inspect', 'material'],
+  settings: ['adhesive', 'material', 'hole'],
+  permission: ['material'],
+};
+
+export const PLACE: readonly string[] = ['environment', 'sea_distance_m', 'climate', 'rock'];
