@@ -11,8 +11,9 @@ standing = Chough advises, it never certifies: local rules, the maker's instruct
 
 ## The frame of an answer
 title-checks = Checks
+title-checks-kn = Checks (1 kN is 225 lbf)
 title-reject = Not to use
-title-assumed = Not told, so I assumed (the worse case where there is one):
+assumed = Not told, so I assumed (the worse case where there is one): { $list }.
 title-cautions = Take care
 always = Always: { $list }.
 took = I took: { $list }.
@@ -21,6 +22,7 @@ limited = { $what }, only with limits: { $why }
 reason = { $why }
 deferral = This is advice, not a certificate. Local codes and the land manager, the maker's instructions, and a qualified installer on the spot come before it.
 sources = Sources: { $list }.
+sources-more = Sources: { $list }, and { $more } more (say "why").
 footer = Answer { $id }, rules { $ruleset }. Say "why" for the whole chain.
 footer-why = Answer { $id }, rules { $ruleset }.
 check-mean = mean { $value }

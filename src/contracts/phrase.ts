@@ -10,6 +10,8 @@ export interface Measure {
   readonly unit: string;
   /** As a member said it or a standard prints it: not rounded. */
   readonly exact?: boolean;
+  /** Without the imperial value: for a table whose title gives the conversion. */
+  readonly metric?: boolean;
 }
 
 /** The plain words of a rule, to be quoted as a reason. */

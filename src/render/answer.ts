@@ -21,7 +21,7 @@ function checkLines(words: Words, checks: readonly Check[]): string[] {
     const values = mode.map((check) =>
       words.say({
         say: `check-${check.kind}`,
-        with: { value: { value: check.value, unit: check.unit } },
+        with: { value: { value: check.value, unit: check.unit, metric: check.unit === 'kN' } },
       }),
     );
     return words.say({
@@ -33,7 +33,7 @@ function checkLines(words: Words, checks: readonly Check[]): string[] {
       with: {
         name: words.say(first.name),
         values: values.join(', '),
-        limit: { value: first.limit, unit: first.unit, exact: true },
+        limit: { value: first.limit, unit: first.unit, exact: true, metric: first.unit === 'kN' },
       },
     });
   });
@@ -61,11 +61,17 @@ export function cautionsText(words: Words, advice: Advice): string {
   return section(words, 'title-cautions', [...full.map((id) => glossary.caution(id)), ...line]);
 }
 
-const sourcesText = (words: Words, advice: Advice): string =>
-  words.say({
-    say: 'sources',
-    with: { list: advice.sources.map((id) => words.glossary.sourceInShort(id)).join('; ') },
-  });
+/** How many sources an answer names; `why` names all. Those of the decision itself stand first. */
+const namedSources = 6;
+
+function sourcesText(words: Words, advice: Advice): string {
+  const named = advice.sources.slice(0, namedSources).map((id) => words.glossary.sourceInShort(id));
+  const more = advice.sources.length - named.length;
+  const list = named.join('; ');
+  return more === 0
+    ? words.say({ say: 'sources', with: { list } })
+    : words.say({ say: 'sources-more', with: { list, more } });
+}
 
 /** The parts in the order in which they are read; what must not be cut off comes before what may be. */
 export function adviceText(words: Words, advice: Advice): string {
@@ -74,7 +80,11 @@ export function adviceText(words: Words, advice: Advice): string {
   return [
     words.say(advice.verdict),
     advice.points.map((point) => bullet(words.say(point))).join('\n'),
-    section(words, 'title-checks', checkLines(words, advice.checks)),
+    section(
+      words,
+      advice.checks.some(({ unit }) => unit === 'kN') ? 'title-checks-kn' : 'title-checks',
+      checkLines(words, advice.checks),
+    ),
     section(
       words,
       'title-reject',
@@ -95,7 +105,7 @@ export function adviceText(words: Words, advice: Advice): string {
               .join(' · '),
           },
         }),
-    section(words, 'title-assumed', assumed),
+    assumed.length === 0 ? '' : words.say({ say: 'assumed', with: { list: assumed.join(' · ') } }),
     // Whoever asks for the cautions gets them in full.
     advice.topic === 'cautions' ? cautionsInFull(words, advice) : cautionsText(words, advice),
     words.say({ say: 'deferral' }),

@@ -1,7 +1,7 @@
 import { FluentBundle, FluentResource } from '@fluent/bundle';
 import type { FactValue } from '../contracts/facts.ts';
 import type { Measure, Phrase, PhraseArg, Reason, Term } from '../contracts/phrase.ts';
-import { showMeasure } from '../units/show.ts';
+import { showMeasure, showMetric } from '../units/show.ts';
 
 /** Names and sentences that stand beside the knowledge itself, in rules/: what `Words` needs of them. */
 export interface Glossary {
@@ -53,7 +53,7 @@ export function makeWords(language: string, texts: string, glossary: Glossary): 
     if (typeof arg === 'string' || typeof arg === 'number') return arg;
     if (Array.isArray(arg)) return list(arg as readonly Term[]);
     const one = arg as Term | Measure | Reason | Phrase;
-    if (isMeasure(one)) return showMeasure(one.value, one.unit, one.exact ?? false);
+    if (isMeasure(one)) return (one.metric ? showMetric : showMeasure)(one.value, one.unit, one.exact);
     if (isPhrase(one)) return say(one);
     return isReason(one) ? glossary.rule(one.rule) : term(one);
   };

@@ -34,6 +34,10 @@ export function inches(mm: number): string {
   return `${whole > 0 || rest === 0 ? whole : ''}${fraction} in`;
 }
 
+/** Metric alone, for a table whose title gives the conversion: "mean 38, 5 % value 17 kN". */
+export const showMetric = (value: number, unit: string, exact = false): string =>
+  `${exact ? asSaid(value) : twoDigits(value)} ${unit}`;
+
 /** `exact` is for what a member said and for a standard's limit, which are never rounded. */
 export function showMeasure(value: number, unit: string, exact = false): string {
   const number = exact ? asSaid(value) : twoDigits(value);
@@ -53,7 +57,7 @@ export function showMeasure(value: number, unit: string, exact = false): string 
     case 'h':
       return showHours(value, exact);
     case 'min':
-      return `${number} min`;
+      return `${Math.round(value)} min`;
     case 'a':
       return `${number} years`;
     case '1':
