@@ -133,6 +133,11 @@ topic-smalltalk = talk
 topic-emergency = emergency
 topic-refuse = what I do not do
 
+## A metal, adhesive or kind that was asked for by name
+asked-suitable = Yes, { $what } suits. { $why }
+asked-limited = { $what }: only with limits. { $why }
+asked-unsuitable = No, not { $what }. { $why }
+
 ## material
 material-only = Use { $metals }, and nothing less: salt cracks stainless steel here.
 material-use = Use { $metals }.

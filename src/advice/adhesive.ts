@@ -1,12 +1,13 @@
 /** Which adhesive for this hole, cold and rock; with its cure, and the amount once the size is told. */
 import { amountOf } from './amount.ts';
-import { ids, limitedLines, sortCandidates } from './candidates.ts';
+import { answerAsked, ids, limitedLines, sortCandidates } from './candidates.ts';
 import { cureLine } from './cure.ts';
 import type { Draft } from './draft.ts';
 import type { Worksheet } from './worksheet.ts';
 
 export async function adhesive(sheet: Worksheet): Promise<Draft> {
-  const chemistries = sortCandidates('adhesive', await sheet.decideEach('adhesive'));
+  const judged = await sheet.decideEach('adhesive');
+  const chemistries = sortCandidates('adhesive', judged);
   const limited = chemistries.limited.map(({ what }) => what);
   const usable = [...chemistries.suitable, ...limited];
   const temperature = sheet.number('temperature_c');
@@ -18,7 +19,7 @@ export async function adhesive(sheet: Worksheet): Promise<Draft> {
       : limited.length > 0
         ? 'adhesive-limited'
         : 'adhesive-none';
-  return {
+  return answerAsked(sheet, 'adhesive', judged, {
     stance: chemistries.suitable.length > 0 ? 'go' : limited.length > 0 ? 'limit' : 'stop',
     verdict: best.length === 0 ? { say } : { say, with: { what: best } },
     points: [
@@ -35,5 +36,5 @@ export async function adhesive(sheet: Worksheet): Promise<Draft> {
       ...amount?.recommend,
     },
     reject: chemistries.reject,
-  };
+  });
 }

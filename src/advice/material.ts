@@ -1,6 +1,6 @@
 /** Which metal for this place, and which kind of anchor with it. */
 import type { Phrase } from '../contracts/phrase.ts';
-import { ids, limitedLines, sortCandidates } from './candidates.ts';
+import { answerAsked, ids, limitedLines, sortCandidates } from './candidates.ts';
 import { platingCheck } from './coating.ts';
 import type { Draft } from './draft.ts';
 import { exposureFrom } from './exposure.ts';
@@ -20,7 +20,9 @@ function placeLines(exposure: ReturnType<typeof exposureFrom>): Phrase[] {
 }
 
 /** While the rock is not sounded no kind is free of limits; then those that may be used with limits are named. */
-function kindLine(kinds: ReturnType<typeof sortCandidates>): Phrase[] {
+type Sorted = ReturnType<typeof sortCandidates>;
+
+function kindLine(kinds: Sorted): Phrase[] {
   if (kinds.suitable.length > 0) return [{ say: 'material-kinds', with: { kinds: kinds.suitable } }];
   const limited = kinds.limited.map(({ what }) => what);
   return limited.length > 0 ? [{ say: 'material-kinds-limited', with: { kinds: limited } }] : [];
@@ -28,7 +30,8 @@ function kindLine(kinds: ReturnType<typeof sortCandidates>): Phrase[] {
 
 export async function material(sheet: Worksheet): Promise<Draft> {
   const exposure = exposureFrom(await sheet.decide('exposure'));
-  const metals = sortCandidates('metal', await sheet.decideEach('metal'));
+  const judged = await sheet.decideEach('metal');
+  const metals = sortCandidates('metal', judged);
   const kinds = sortCandidates('anchor', await sheet.decideEach('anchor-kind'));
   platingCheck(sheet);
   const points: Phrase[] = [
@@ -44,21 +47,26 @@ export async function material(sheet: Worksheet): Promise<Draft> {
     cracking_risk: exposure.crackingRisk,
     resistance_class: exposure.resistanceClass,
   };
-  const common = { points, recommend, reject: metals.reject };
+  return answerAsked(sheet, 'metal', judged, {
+    ...best(metals, exposure.crackingRisk),
+    points,
+    recommend,
+    reject: metals.reject,
+  });
+}
+
+/** The verdict on all metals together. */
+function best(metals: Sorted, crackingRisk: string): Pick<Draft, 'stance' | 'verdict'> {
   if (metals.suitable.length > 0)
     return {
-      ...common,
       stance: 'go',
       verdict: {
-        say: exposure.crackingRisk === 'severe' ? 'material-only' : 'material-use',
+        say: crackingRisk === 'severe' ? 'material-only' : 'material-use',
         with: { metals: metals.suitable },
       },
     };
-  if (metals.limited.length > 0)
-    return {
-      ...common,
-      stance: 'limit',
-      verdict: { say: 'material-limited', with: { metals: metals.limited.map(({ what }) => what) } },
-    };
-  return { ...common, stance: 'stop', verdict: { say: 'material-none' } };
+  const limited = metals.limited.map(({ what }) => what);
+  return limited.length > 0
+    ? { stance: 'limit', verdict: { say: 'material-limited', with: { metals: limited } } }
+    : { stance: 'stop', verdict: { say: 'material-none' } };
 }

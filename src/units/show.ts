@@ -69,6 +69,7 @@ export function showMeasure(value: number, unit: string, exact = false): string 
 
 function showHours(hours: number, exact: boolean): string {
   if (hours < 1) return `${Math.round(hours * 60)} min`;
-  if (hours >= 72) return `${exact ? asSaid(hours / 24) : twoDigits(hours / 24)} days`;
+  // Waiting times above all: never shown shorter than they are.
+  if (hours >= 72) return `${Math.ceil((hours / 24) * 10) / 10} days`;
   return `${exact ? asSaid(hours) : twoDigits(hours)} h`;
 }

@@ -37,7 +37,8 @@ describe('numbers for people', () => {
     expect(showMeasure(4.084, 'ml')).toBe('4.1 ml (0.14 US fl oz)');
     expect(showMeasure(4.482, 'MPa')).toBe('4.5 MPa (650 psi)');
     expect(showMeasure(0.75, 'h')).toBe('45 min');
-    expect(showMeasure(72, 'h')).toBe('3.0 days');
+    expect(showMeasure(72, 'h')).toBe('3 days');
+    expect(showMeasure(83.6, 'h', true)).toBe('3.5 days');
     expect(showMeasure(24, 'h', true)).toBe('24 h');
   });
 });
