@@ -55,8 +55,8 @@ export function conclude(
     topic: topics[0] ?? (understood || pending !== undefined || !wordy ? null : 'unknown'),
     topicSure: topics.length > 0 && (scored.sure || topics[0] !== scored.topics[0]),
     topics,
-    // "Why not 304?" tells nothing.
-    found: act === 'why' ? [] : found,
+    // "Why not 304?" tells nothing, and an emergency is no time for it.
+    found: act === 'why' || topics[0] === 'emergency' ? [] : found,
     ruledOut: chosen.ruledOut,
     unknownFacts: reading.unknownFacts,
     alternatives: chosen.alternatives,

@@ -103,7 +103,8 @@ function andPart(
 
 export function numeralAt(words: readonly Word[], at: number, language: Language): Numeral | null {
   const sign = language.minus.longest(words, at);
-  const dash = isMark(words[at], '-') && words[at]?.close === false && words[at + 1]?.close === true;
+  const apart = words[at]?.close === false || words[at - 1]?.kind === 'mark';
+  const dash = isMark(words[at], '-') && apart && words[at + 1]?.close === true;
   const start = sign ? sign.to : dash ? at + 1 : at;
   const plain = digitsAt(words, start, language) ?? wordsAt(words, start, language);
   if (plain === null) return null;

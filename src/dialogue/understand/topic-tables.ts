@@ -42,6 +42,7 @@ export const IMPLIED: Readonly<Record<string, string>> = {
   hours_since: 'cure',
   fall_factor: 'load',
   tension_kn: 'load',
+  coating_um: 'coating-life',
   unit_cost: 'cost',
   labour_cost: 'cost',
 };
@@ -52,7 +53,7 @@ export const HIDES: Readonly<Record<string, readonly string[]>> = {
   compare: ['pulltest-plan', 'pulltest-result', 'load'],
   'pulltest-result': ['pulltest-plan', 'load', 'embedment'],
   'pulltest-plan': ['load', 'inspect'],
-  'coating-life': ['material', 'inspect'],
+  'coating-life': ['material', 'inspect', 'cure'],
   cost: ['material', 'coating-life', 'adhesive', 'anchor', 'inspect'],
   remind: ['inspect', 'cure', 'material', 'register', 'cost', 'pulltest-plan', 'cautions'],
   register: ['inspect', 'material'],

@@ -33,7 +33,7 @@ export interface TopicInput {
 export interface TopicResult {
   readonly topics: readonly string[];
   readonly sure: boolean;
-  /** Some cue was there, even if too weak. */
+  /** Some cue was there, even if it did not settle the topic. */
   readonly heard: boolean;
 }
 
@@ -71,7 +71,7 @@ export function findTopics(input: TopicInput): TopicResult {
     }
   }
   for (const { topic, from, weight } of cues.values()) add(topic, weight, from);
-  const heard = tallies.size > 0;
+  const heard = [...tallies.values()].some(({ clearest }) => clearest >= ENOUGH);
   const opens = (at: number): boolean =>
     at === 0 || words[at - 1]?.kind === 'mark' || (at === 1 && language.fillers.longest(words, 0)?.to === 1);
   const free = !input.answering && !input.corrected;
@@ -97,7 +97,12 @@ export function findTopics(input: TopicInput): TopicResult {
 
   for (const [topic, hidden] of Object.entries(HIDES))
     if ((tallies.get(topic)?.sum ?? 0) >= ENOUGH) for (const other of hidden) tallies.delete(other);
-  const ranked = [...tallies].filter(([, { sum }]) => sum >= ENOUGH).sort((a, b) => b[1].sum - a[1].sum);
+  const plain = !asked && !judged;
+  // "Tension" as the answer to "which way?" asks nothing; only a clear question leaves the one that is open.
+  const least = input.answering && plain ? CLEAR : ENOUGH;
+  const ranked = [...tallies]
+    .filter(([, { sum, clearest }]) => sum >= ENOUGH && (clearest >= least || !plain))
+    .sort((a, b) => b[1].sum - a[1].sum);
   const [top, second] = ranked;
   if (!top) return { topics: [], sure: false, heard };
   const clear = ranked.filter(([, tally]) => tally.clearest >= CLEAR);
