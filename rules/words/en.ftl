@@ -140,6 +140,7 @@ asked-unsuitable = No, not { $what }. { $why }
 
 ## material
 material-only = Use { $metals }, and nothing less: salt cracks stainless steel here.
+material-anywhere = I do not know the place. What is fit for every place that I know: { $metals }. Tell me where the crag is; a milder place may allow more.
 material-use = Use { $metals }.
 material-limited = No metal is free of limits here; the best is { $metals }, with the limits below.
 material-none = No metal that I know is fit for this place. Ask a corrosion engineer before you drill.

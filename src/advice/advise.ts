@@ -62,6 +62,7 @@ export async function advise(desk: Desk, topic: string, told: Facts): Promise<Ad
   const record = sheet.record();
   return sealAdvice({
     topic: refused ? 'refuse' : topic,
+    lacking: [],
     ...draft,
     ...record,
     cautions: nonEmpty(cautions, 'cautions'),

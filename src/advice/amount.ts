@@ -67,7 +67,14 @@ export async function adhesiveAmount(sheet: Worksheet): Promise<Draft> {
   sheet.cite('practice');
   const amount = amountOf(sheet);
   if (amount === undefined)
-    return { stance: 'stop', verdict: { say: 'amount-size' }, points: [], recommend: {}, reject: [] };
+    return {
+      stance: 'stop',
+      verdict: { say: 'amount-size' },
+      points: [],
+      recommend: {},
+      reject: [],
+      lacking: ['diameter_mm', 'length_mm'].filter((fact) => sheet.told(fact) === undefined),
+    };
   return {
     stance: 'tell',
     verdict: {

@@ -66,7 +66,14 @@ export async function coatingLife(sheet: Worksheet): Promise<Draft> {
   const life = lifeOf(sheet, thickness);
   await sheet.decide('exposure');
   if (life === undefined)
-    return { stance: 'stop', verdict: { say: 'coating-place' }, points: [], recommend: {}, reject: [] };
+    return {
+      stance: 'stop',
+      verdict: { say: 'coating-place' },
+      points: [],
+      recommend: {},
+      reject: [],
+      lacking: ['environment'],
+    };
   const band = estimateBand('zinc', life.rate);
   const ok = sheet.check({
     id: 'coating-life',

@@ -80,6 +80,7 @@ export async function cure(sheet: Worksheet): Promise<Draft> {
       points: [{ say: 'cure-sheet' }],
       recommend: {},
       reject: [],
+      lacking: ['temperature_c'],
     };
   const all = sheet.desk.rules.table('adhesives').rows.map(({ id }) => id);
   if (adhesive === 'unknown')

@@ -133,6 +133,9 @@ export async function embedment(sheet: Worksheet): Promise<Draft> {
       points: [{ say: 'embedment-cannot-next' }],
       recommend: {},
       reject: [],
+      lacking: ['rock', 'anchor', 'diameter_mm', 'length_mm'].filter(
+        (fact) => sheet.told(fact) === undefined,
+      ),
     };
   }
   const setting = settingOf(sheet, diameter, length);

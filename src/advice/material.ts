@@ -48,20 +48,21 @@ export async function material(sheet: Worksheet): Promise<Draft> {
     resistance_class: exposure.resistanceClass,
   };
   return answerAsked(sheet, 'metal', judged, {
-    ...best(metals, exposure.crackingRisk),
+    ...best(metals, sheet.choice('environment') === 'unknown' ? 'anywhere' : exposure.crackingRisk),
     points,
     recommend,
     reject: metals.reject,
   });
 }
 
-/** The verdict on all metals together. */
-function best(metals: Sorted, crackingRisk: string): Pick<Draft, 'stance' | 'verdict'> {
+/** The verdict on all metals together; `where` is the cracking risk, or `anywhere` while the place is not told. */
+function best(metals: Sorted, where: string): Pick<Draft, 'stance' | 'verdict'> {
   if (metals.suitable.length > 0)
     return {
       stance: 'go',
       verdict: {
-        say: crackingRisk === 'severe' ? 'material-only' : 'material-use',
+        say:
+          where === 'anywhere' ? 'material-anywhere' : where === 'severe' ? 'material-only' : 'material-use',
         with: { metals: metals.suitable },
       },
     };

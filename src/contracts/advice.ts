@@ -47,6 +47,8 @@ export interface AdviceParts {
   readonly recommend: Readonly<Record<string, FactValue | readonly FactValue[]>>;
   readonly reject: readonly Rejected[];
   readonly checks: readonly Check[];
+  /** Facts without which there is no real answer: what a member has to tell first. */
+  readonly lacking: readonly string[];
   readonly computed: readonly Computed[];
   /** Ids of facts that nobody told and that were taken as the worse case. */
   readonly assumed: readonly string[];

@@ -2,7 +2,7 @@
 import { advise, type Desk, isRefused, openFacts } from '../advice/index.ts';
 import type { Advice } from '../contracts/advice.ts';
 import type { Facts, FactValue } from '../contracts/facts.ts';
-import { assumable, decideNow, knownValues } from '../rules/index.ts';
+import { decideNow, knownValues } from '../rules/index.ts';
 
 /** At most so many before the first useful answer. */
 const patience = 3;
@@ -41,16 +41,13 @@ export async function nextQuestion(
   topic: string,
   facts: Facts,
   asked: readonly string[],
-  onlyNeeded: boolean,
 ): Promise<NextQuestion> {
   if (await isRefused(desk, topic, facts)) return { fact: null, missing: [] };
   const { need, ask } = await openFacts(desk, topic, facts);
   const missing = [...new Set([...need, ...ask])];
-  const mustAsk = need.filter((fact) => !onlyNeeded || assumable(desk.rules, fact) === null);
-  const [first] = mustAsk;
-  if (first !== undefined && asked.length < patience)
-    return { fact: first, missing: [first, ...missing.filter((f) => f !== first)] };
-  if (onlyNeeded || asked.length >= patience) return { fact: null, missing };
+  const [first] = need;
+  if (first !== undefined && asked.length < patience) return { fact: first, missing };
+  if (asked.length >= patience) return { fact: null, missing };
   const twin = exploring(desk);
   const scored = [];
   for (const fact of ask) scored.push({ fact, answers: await differentAnswers(twin, topic, facts, fact) });

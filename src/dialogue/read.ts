@@ -46,9 +46,18 @@ export function readMessage(
   const parsed = understand(message.text, {
     ...(pending === undefined ? {} : { pending }),
     ...(topic === undefined ? {} : { topic }),
-    ...(message.at === undefined ? {} : { now: message.at }),
+    now: message.at ?? localNow(),
   });
   return readParsed(rules, session, parsed);
+}
+
+/** The member's clock as far as it is known: that of this machine, with its offset. */
+function localNow(): string {
+  const now = new Date();
+  const offset = -now.getTimezoneOffset();
+  const two = (value: number): string => String(Math.floor(Math.abs(value))).padStart(2, '0');
+  const wall = new Date(now.getTime() + offset * 60_000).toISOString().slice(0, 19);
+  return `${wall}${offset < 0 ? '-' : '+'}${two(offset / 60)}:${two(offset % 60)}`;
 }
 
 /** A tap: `f:<fact>:<value>` or `f:<fact>:?`, `t:<topic>`, `c:<command>`. One from an older program may name what is gone. */

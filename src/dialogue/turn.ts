@@ -7,7 +7,7 @@ import type { Phrase } from '../contracts/phrase.ts';
 import { emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { knownValues } from '../rules/index.ts';
-import { nextQuestion } from './ask.ts';
+import { type NextQuestion, nextQuestion } from './ask.ts';
 import { factsOf, takeBack, told, topicOf } from './fold.ts';
 import { type Read, readMessage, type Understand } from './read.ts';
 
@@ -17,7 +17,7 @@ export interface Answered {
 }
 
 export interface DialogueOptions {
-  /** One question, one answer: nothing is asked back that can be assumed. */
+  /** One question, one answer: nothing is asked back but what no answer can do without. */
   readonly oneShot: boolean;
 }
 
@@ -77,9 +77,15 @@ export class Dialogue {
     const topic = topicOf(session) ?? 'unknown';
     const facts = factsOf(this.desk.rules, session);
     try {
-      const next = await nextQuestion(this.desk, topic, facts, session.asked, this.options.oneShot);
+      const { oneShot } = this.options;
+      const next: NextQuestion = oneShot
+        ? { fact: null, missing: [] }
+        : await nextQuestion(this.desk, topic, facts, session.asked);
       if (next.fact !== null) return this.#ask(session, facts, next.fact, next.missing, understood);
       const advice = await advise(this.desk, topic, facts);
+      const [lacking] = advice.lacking;
+      if (oneShot && lacking !== undefined)
+        return this.#ask(session, facts, lacking, advice.lacking, understood);
       const more = [];
       for (const other of also)
         if (canAdvise(other) && !covers[topic]?.includes(other))

@@ -10,6 +10,7 @@ const parts: AdviceParts = {
   recommend: {},
   reject: [],
   checks: [],
+  lacking: [],
   computed: [],
   assumed: [],
   facts: { rock: 'granite', environment: 'alpine' },
