@@ -47,6 +47,8 @@ export class PhraseTree<T> {
 
   /** The longest phrase that starts at `from`; a word as it was written wins over a corrected one. */
   longest(words: readonly Word[], from: number, looseEnd = false): Match<T> | null {
+    // Most words start no phrase of most trees.
+    if (words[from]?.forms.some((form) => this.#root.next.has(form)) !== true) return null;
     let best: Match<T> | null = null;
     const walk = (node: Node<T>, at: number, skipped = false): void => {
       const after = words[at];

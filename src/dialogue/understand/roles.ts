@@ -7,6 +7,8 @@ import type { Item } from './sizes.ts';
 /** A cue further off than this says nothing. */
 const FARTHEST = 4;
 const UNTOLD = 7;
+/** Words that are looked at on either side. */
+const WIDEST = 12;
 /** A number is only dropped for a word that stands right beside it. */
 const NEAREST = 1.2;
 
@@ -80,7 +82,8 @@ export function assignRoles(
     const { from, to } = span(item);
     const found: Candidate[] = [];
     for (const { cue, number } of gap[side === 'before' ? index : index + 1] ?? []) {
-      if (sentenceOf(cue.from) !== sentenceOf(from)) continue;
+      const apart = side === 'before' ? from - cue.to : cue.from - to;
+      if (apart > WIDEST || sentenceOf(cue.from) !== sentenceOf(from)) continue;
       if (side === 'before' && parted(words, cue.to, from, language)) continue;
       const steps =
         side === 'before'

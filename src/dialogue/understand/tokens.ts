@@ -16,6 +16,8 @@ export interface Token {
 }
 
 const PIECE = /\d+(?:[.,]\d+)*|[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)*|[^\s]|\n/gu;
+/** Ten thousand characters of language have two thousand of them; what has more is no language. */
+const MOST = 4000;
 const SENTENCE_END = new Set(['.', '?', '!', ';', '\n']);
 const isDigit = (char: string): boolean => char >= '0' && char <= '9';
 
@@ -29,6 +31,7 @@ export function tokenise(text: string, ignored: readonly (readonly [number, numb
   let next = 0;
   let hyphen = false;
   for (const found of text.matchAll(PIECE)) {
+    if (tokens.length >= MOST) break;
     const raw = found[0];
     const start = found.index;
     while (next < ignored.length && (ignored[next]?.[1] ?? 0) <= start) next++;
@@ -39,6 +42,8 @@ export function tokenise(text: string, ignored: readonly (readonly [number, numb
     const first = raw.charAt(0);
     const kind = isDigit(first) ? 'number' : /^[\p{L}\p{M}]/u.test(first) || raw.length > 1 ? 'word' : 'mark';
     const before = tokens.at(-1);
+    // A row of the same mark says no more than two.
+    if (kind === 'mark' && before?.text === raw && tokens.at(-2)?.text === raw) continue;
     if (raw === '-' && before !== undefined && before.end === start && before.kind !== 'mark') {
       const after = text.charAt(start + 1);
       const compound = before.kind === 'word' ? /[\p{L}\d]/u.test(after) : /\p{L}/u.test(after);

@@ -75,6 +75,7 @@ describe('time', () => {
     '4 C, ',
     'no, ',
     '-',
+    'deep depth 80 mm hole 12 ',
   ])('reads ten thousand characters of %j in time', (piece) => expect(worst(fill(piece))).toBeLessThan(250));
 
   it('reads a message in a millisecond or so', () => {
