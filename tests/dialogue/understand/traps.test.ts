@@ -58,7 +58,7 @@ describe('what may be something else is asked back and not taken', () => {
     ['granite and limestone', 'conflict', 'rock'],
     ['air temperature 15 C', 'ambiguous', 'temperature_c'],
     ['-80 mm deep', 'impossible', 'embedment_mm'],
-    ['fall factor 5', 'impossible', 'fall_factor'],
+    ['fall factor 900', 'impossible', 'fall_factor'],
     ['humidity 140%', 'impossible', 'humidity_pct'],
   ])('%s: %s %s', (text, kind, fact) => {
     const { found, problems } = understand(text);
