@@ -37,7 +37,7 @@ export async function makeApp(rulesFolder: string, store: Store, options: Dialog
     loadVocabulary(join(rulesFolder, 'vocabulary', 'en.json')),
     readFile(join(rulesFolder, 'words', 'en.ftl'), 'utf8'),
   ]);
-  const words = makeWords('en', texts, glossaryOf(rules));
+  const words = makeWords(texts, glossaryOf(rules));
   const understand = makeUnderstand([vocabulary], rules);
   const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, understand, options);
   const answer: Respond = async (message) => {

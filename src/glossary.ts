@@ -1,50 +1,58 @@
-/** The names and sentences that stand beside the knowledge, as the renderer wants them. */
+/** The names and sentences that stand beside the knowledge, in one language, as the renderer wants them. */
+import { formulas } from './engineering/index.ts';
 import type { Glossary } from './render/words.ts';
 import type { RuleSet } from './rules/index.ts';
+import { englishTexts, type FormulaTexts, type Translation } from './translation.ts';
 
-const seen: Readonly<Record<string, string>> = {
-  read: '',
-  'read-second-hand': ', second hand',
-  memory: ', from memory',
-  practice: '',
+export const formulaTexts: FormulaTexts = {
+  titles: new Map([...formulas.values()].map(({ id, title }) => [id, title])),
+  quantities: new Set(
+    [...formulas.values()].flatMap((formula) =>
+      [...Object.values(formula.inputs), ...(formula.derived ?? [])].map((input) => input.words),
+    ),
+  ),
 };
 
-export function glossaryOf(rules: RuleSet): Glossary {
+/** A text that is not there is an error: a test finds it before a member does. */
+function need(text: string | undefined, what: string): string {
+  if (text === undefined) throw new Error(`there are no words for ${what}`);
+  return text;
+}
+
+export function glossaryOf(rules: RuleSet, translation?: Translation): Glossary {
+  const texts = translation ?? englishTexts(rules, formulaTexts);
   const fact = (id: string) => {
-    const found = rules.facts.get(id);
-    if (found === undefined) throw new Error(`there is no fact ${id}`);
+    const found = texts.facts[id];
+    if (found === undefined) throw new Error(`there are no words for the fact ${id}`);
     return found;
   };
   return {
+    language: texts.language,
     term(id, value) {
-      const definition = fact(id);
-      const labels = 'labels' in definition ? definition.labels : undefined;
-      if (labels?.[value] !== undefined) return labels[value];
-      if (definition.kind !== 'choice' || definition.table === undefined) return undefined;
-      return rules.table(definition.table).rows.find((row) => row.id === value)?.name;
+      const label = fact(id).labels?.[value];
+      if (label !== undefined) return label;
+      const definition = rules.facts.get(id);
+      if (definition?.kind !== 'choice' || definition.table === undefined) return undefined;
+      return texts.rows[definition.table]?.[value];
     },
     factName: (id) => fact(id).name,
     unit(id) {
-      const definition = fact(id);
-      return definition.kind === 'number' ? definition.unit : undefined;
+      const definition = rules.facts.get(id);
+      return definition?.kind === 'number' ? definition.unit : undefined;
     },
-    ask(id) {
-      const definition = fact(id);
-      const question = 'ask' in definition ? definition.ask : undefined;
-      if (question === undefined) throw new Error(`fact ${id} has no question in rules/facts.json`);
-      return question;
-    },
-    whyAsked(id) {
-      const definition = fact(id);
-      return ('whyAsked' in definition ? definition.whyAsked : undefined) ?? '';
-    },
-    rule: (id) => rules.rule(id).words,
-    caution: (id) => rules.caution(id).words,
-    cautionInShort: (id) => rules.caution(id).short,
+    ask: (id) => need(fact(id).ask, `the question for ${id}`),
+    whyAsked: (id) => fact(id).whyAsked ?? '',
+    rule: (id) => need(texts.rules[id], `the rule ${id}`),
+    relation: (id) => need(texts.relations[id], `the relation ${id}`),
+    quantity: (id) => need(texts.quantities[id], `the quantity ${id}`),
+    row: (table, id) => need(texts.rows[table]?.[id], `the row ${table}/${id}`),
+    formula: (id) => need(texts.formulas[id], `the formula ${id}`),
+    caution: (id) => need(texts.cautions[id]?.words, `the caution ${id}`),
+    cautionInShort: (id) => texts.cautions[id]?.short,
     sourceInShort: (id) => rules.source(id).short,
     source(id) {
       const { title, edition, state } = rules.source(id);
-      return `${title}${edition === undefined ? '' : `, ${edition}`}${seen[state] ?? ''}`;
+      return { title: edition === undefined ? title : `${title}, ${edition}`, state };
     },
   };
 }

@@ -4,6 +4,8 @@
 ## Bits
 list-last = { $first } or { $last }
 line = { $text }
+years = { $number } years
+days = { $number } days
 not-known = not known
 fact-line = { $fact }: { $value }
 understood = I read: { $list }.
@@ -21,6 +23,8 @@ rejected = { $what }: { $why }
 limited = { $what }, only with limits: { $why }
 reason = { $why }
 deferral = This is advice, not a certificate. Local codes and the land manager, the maker's instructions, and a qualified installer on the spot come before it.
+source-memory = { $title }, from memory
+source-read-second-hand = { $title }, second hand
 sources = Sources: { $list }.
 sources-more = Sources: { $list }, and { $more } more (say "why").
 footer = Answer { $id }, rules { $ruleset }. Say "why" for the whole chain.
@@ -234,6 +238,86 @@ spacing-verdict = For { $depth } depth: at least { $edge } from every edge and c
 spacing-too-near = Too near. For { $depth } depth keep { $edge } from every edge and crack, and { $spacing } between anchors.
 spacing-old-holes = Old holes count as cracks: keep twice their depth away, or fill them and keep 5 hole diameters.
 spacing-hollow = Sound the whole circle with a hammer; a hollow note anywhere in it means another spot.
+
+## load
+load-cannot = Tell me what is done with the anchor, and I reckon the load: how hard a fall, the angle of two legs, span and sag of a line, or who hangs on it.
+load-tell-more = For example: "factor 0.5 fall, 80 kg", "two bolts at 60 degrees, 2 kN", "lowering 90 kg", "line of 30 m, 1.5 m sag, 80 kg". Swings, jerks and stretched lines make several times the weight.
+load-took-person = No weight was told: I took { $mass }, a heavy person with gear.
+load-took-rescue = No weight was told: I took { $mass }, two persons and gear.
+load-share = That is { $out } % of the 15 kN straight out and { $along } % of the 25 kN along the rock of EN 959: type tests in good concrete, not what your rock holds.
+load-share-out = That is { $out } % of the 15 kN straight out of EN 959: a type test in good concrete, not what your rock holds.
+load-share-along = That is { $along } % of the 25 kN along the rock of EN 959: a type test in good concrete, not what your rock holds.
+load-above-rare = That is more than the { $rare } that practice counts with as the rare highest load. Change the rigging, not the reckoning.
+load-design-met = Your tests' 5 % value over { $strength }, against { $load } times the load: met. Only for anchors like those tested, in that rock.
+load-design-short = Your tests' 5 % value over { $strength } is less than { $load } times the load: not enough.
+check-load-rare = rare highest load counted with (common practice), against this load
+check-load-design = 5 % value of your tests, with both factors
+check-line-most = most tension that slackliners' advice allows, against this line
+load-plan = Practice plans such an anchor for { $usual } in use and { $rare } as the rare highest load, each bolt alone.
+load-haul = Hauling up over a carabiner pulls harder than lowering: { $haul }.
+
+load-fall-bolt = Factor { $factor } fall, { $mass }: count with up to { $bolt } on the top bolt, { $climber } on the climber.
+load-fall-belay = Factor { $factor } fall, { $mass }: count with up to { $climber } straight onto the belay, { $bolt } if the rope is clipped through a carabiner of it.
+load-fall-common = With a common rope ({ $label } on its label), by the plain textbook sum: { $bolt } on the bolt, { $climber } on the climber.
+load-rope-limit = No rope was told: I took the stiffest that EN 892 allows, 12 kN in its test fall. Give me the peak force on your rope's label, and I use that.
+load-rope-label = I read the label as that of a single rope, tested with 80 kg; a half rope is tested with 55 kg and is stiffer than its label looks. Wet, icy or old ropes are stiffer too.
+load-rope-told = Reckoned with the rope modulus that you told; wet, icy or old ropes are stiffer.
+load-fall-drag = The bolt gets both strands: 1.66 times the climber's pull. Friction there keeps part of the rope from stretching, so the fall acts like factor { $effective } instead of { $factor }.
+load-fall-measured = Measured falls in a hall, for comparison: { $mean } at the bolt on average, { $most } at most. A belayer who gives way makes it softer; never count on that.
+load-fall-carabiner = A carabiner holds { $closed } with its gate shut and only { $open } with it open (EN 12275, basic kind).
+load-fall-rope-out = Tell me how much rope is out: its length and the height of the fall set how hard it is.
+load-fall-factor = Fall factor: height of the fall over rope out, 0 to 2. The same factor pulls as hard on a short rope as on a long one.
+load-sling = Never climb above the belay on a static sling: a factor 1 fall onto it makes { $force }; slings and anchors break.
+load-absorber = No number: such a fall is beyond what a rope, an anchor or a body survives without an energy absorber.
+load-absorber-why = A fall factor above 2 happens on a via ferrata, where the lanyard is short and the fall is long.
+load-absorber-next = Use a via ferrata set with an absorber for your weight. The rigger of the route sizes its anchors and cable.
+
+load-legs = { $load } on two bolts at { $angle } between the legs: { $each } on each, { $share } % of the load, as long as both share evenly.
+load-legs-too-wide = Too wide: { $load } at { $angle } between the legs puts { $each } on each bolt, { $share } % of the load. Never above 90°; 60° or less is good practice.
+load-legs-unequal = { $load } on legs { $a } and { $b } from the vertical: { $first } ({ $firstShare } %) and { $second } ({ $secondShare } %).
+load-legs-unequal-wide = Too wide: { $load } on legs { $a } and { $b } from the vertical gives { $first } ({ $firstShare } %) and { $second } ({ $secondShare } %). Never above 90° between them.
+load-legs-sum = The two legs make { $sum } between them, not { $told }; two even legs at { $told } would get { $each } each.
+load-legs-narrow = 60° or less is good practice: lengthen the legs.
+load-legs-each = Plan each bolt for { $load } alone: the pull changes its direction, no sling shares evenly, and one bolt may fail.
+load-legs-failure = If one leg fails and { $slack } of slack runs out in a static sling of { $length }, { $shock } comes on the other: tie it so that nothing can run out.
+load-legs-triangle = Never thread one loop through both bolts (the triangle): that would be { $triangle } on each.
+load-legs-lowering = While somebody is lowered over a carabiner there, all of this is 1.66 times as much: { $each } on each bolt.
+
+load-line = { $load } in the middle of { $span } with { $sag } of sag: the line pulls { $tension } at each end while nobody moves. A qualified rigger decides.
+load-line-tension = A line at { $tension } pulls that much at each end while nobody moves. A qualified rigger decides.
+load-line-cannot = Without span and sag, or the tension, I cannot reckon what a line pulls.
+load-line-rule = Rule of thumb: sag a tenth of the span pulls 2.5 times the weight on it, a twentieth 5 times, a fiftieth 12.5 times.
+load-line-rigger = Highlines, rope bridges and rescue lines: I explain the forces and clear nothing. A qualified rigger plans, inspects and tests it.
+load-line-bounce = Bouncing or falling into the leash made 1.7 to 1.9 times the pull of walking in published measurements: here up to { $moving }.
+load-line-anchor = Riggers want each anchor point to hold at least 3 times the line tension, here { $anchor }, every leg able to take all of it (common practice).
+load-line-half = Half the sag, { $sag }, would pull { $tension }.
+load-line-own = The line's own weight adds { $added }.
+load-line-both = Span and sag alone give { $tension }; the tension that you told is higher, so I took it.
+load-line-pretension = I took the tension as that of the loaded line. If it is what you rig before anybody steps on, the loaded line pulls more.
+load-line-slacken = Slackliners' advice is to stay below { $most }: give it more sag.
+load-line-ends = Two bolts at one end with { $angle } between their legs: { $each } on each of that.
+load-line-measured = Measured for comparison, 57 kg on 41 m of polyester webbing: 3.1 kN walking, 4.4 bouncing, 5.3 in a leash fall.
+
+load-lower = Lowering { $mass } puts { $lower } on the top anchor; caught by a rope without slack, { $sudden }.
+load-top-rope = Top-roping with { $mass }: { $lower } on the top anchor while lowering, { $sudden } when the rope catches without slack.
+load-lower-friction = The anchor gets both strands: the climber's weight and what the belayer holds, 1.66 times the weight over a carabiner, twice over a pulley.
+load-top-rope-slack = With slack of a tenth of the rope, on the stiffest rope that EN 892 allows: { $slack }. Measured and told of in top-roping: 1.5 to 3 kN (common practice).
+load-abseil = Abseiling with { $mass }: { $hang } hanging still, { $jerky } when it goes in jerks.
+load-abseil-jerk = Smooth abseiling stays at 1 to 1.5 kN a person; stops and jerks make 2 to 2.5 (common practice). Go smoothly.
+load-rescue = Rescue load of { $mass }: { $hang } still, { $lower } lowered over a carabiner, { $haul } hauled over one. A qualified rigger decides.
+load-rescue-rigger = I explain rescue loads and clear nothing: a qualified rigger or the rescue team plans it, on two anchors each able to take all of it.
+load-rescue-shock = A slip or a shock with two persons makes { $least } to { $most } (common practice).
+load-belay = A belay with { $mass } hanging in it carries { $hang }; a factor 2 fall straight onto it pulls up to { $fall }.
+load-lead = A lead fall with { $mass }: plan the top bolt for { $rare }, the rare highest load; hard falls make 4 to 8 kN (common practice).
+load-lead-factors = Reckoned on the bolt, with the stiffest rope that EN 892 allows and no give: { $easy } at fall factor 0.1, { $usual } at 0.3, { $hard } at 0.5.
+load-hang = { $mass } hanging still is { $hang }; let go onto a rope without slack, { $sudden }.
+load-lower-of = Lowered over a carabiner: { $lower } on the anchor.
+
+load-strength-cannot = What a bolt holds I cannot say without its rock, kind, thickness and length.
+load-strength-open = Whether an anchor holds { $load } I cannot say without its rock, kind, thickness and length.
+load-strength-minimums = By EN 959 a rock anchor holds 15 kN straight out and 25 kN along the rock in its type test, in good concrete. That is no working load, and soft rock holds less.
+load-strength-tell = Tell me, for example, "12 x 100 glue-in in granite with epoxy"; and pull-test in that rock.
+load-strength-signs = What is rusty, cracked, bent or loose has no strength that can be reckoned. Do not load it; ask me about inspecting it.
 
 ## cautions, permission, emergency
 cautions-verdict = Before you drill:

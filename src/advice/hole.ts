@@ -25,7 +25,7 @@ export async function hole(sheet: Worksheet): Promise<Draft> {
     verdict: { say: 'hole-verdict' },
     points: [
       ...size,
-      ...steps.map((step): Phrase => ({ say: 'line', with: { text: sheet.row('steps', step).name } })),
+      ...steps.map((step): Phrase => ({ say: 'line', with: { text: { of: 'row', id: `steps/${step}` } } })),
     ],
     recommend: { steps },
     reject: [],

@@ -167,7 +167,6 @@ export class Worksheet {
     if (!this.#computed.some((one) => one.id === result.formula && one.value === result.value))
       this.#computed.push({
         id: result.formula,
-        name: spec.title,
         symbols: spec.symbols,
         inputs: Object.entries(result.inputs).map(([input, value]) => ({
           symbol: spec.inputs[input]?.symbol ?? input,

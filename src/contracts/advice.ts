@@ -18,7 +18,6 @@ export interface Check {
 /** One computed number with its way: what `why` shows. */
 export interface Computed {
   readonly id: string;
-  readonly name: string;
   /** The formula in symbols, "N = τ·π·d·h". */
   readonly symbols: string;
   readonly inputs: readonly { readonly symbol: string; readonly value: number; readonly unit: string }[];

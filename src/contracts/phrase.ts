@@ -19,7 +19,14 @@ export interface Reason {
   readonly rule: string;
 }
 
-export type PhraseArg = string | number | Term | Measure | Reason | Phrase | readonly Term[];
+/** Anything else that has a name in the rule files: a fact, a row of a table, a relation, a quantity of a formula. */
+export interface Named {
+  readonly of: 'fact' | 'relation' | 'quantity' | 'row';
+  /** For a row: "steps/blow". */
+  readonly id: string;
+}
+
+export type PhraseArg = string | number | Term | Measure | Reason | Named | Phrase | readonly Term[];
 
 /**
  * Something to say, without the words: `say` is the id of a text in rules/words/<language>.ftl.

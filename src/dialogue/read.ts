@@ -134,7 +134,10 @@ function problemLine(rules: RuleSet, problem: Problem): Phrase {
     return impossibleLine(rules, fact.id, problem.text);
   return {
     say: `problem-${problem.kind}`,
-    with: { text: problem.text.slice(0, 60), fact: fact?.name ?? '' },
+    with: {
+      text: problem.text.slice(0, 60),
+      fact: fact === undefined ? '' : { of: 'fact', id: fact.id },
+    },
   };
 }
 
@@ -146,7 +149,7 @@ function impossibleLine(rules: RuleSet, id: string, text: string): Phrase {
     say: 'impossible',
     with: {
       text: text.slice(0, 60),
-      fact: fact?.name ?? id,
+      fact: { of: 'fact', id },
       least: { value: least, unit, exact: true },
       most: { value: most, unit, exact: true },
     },
@@ -168,7 +171,7 @@ function checked(
     if (clash.kind === 'relation')
       return {
         kind: 'notice',
-        lines: [{ say: 'contradiction-relation', with: { words: clash.words } }],
+        lines: [{ say: 'contradiction-relation', with: { words: { of: 'relation', id: clash.id } } }],
         offer: false,
       };
     return notice('contradiction', {

@@ -205,7 +205,7 @@ function outOfRange(error: OutOfRange): Phrase {
   return {
     say: 'out-of-range',
     with: {
-      what: spec.words,
+      what: { of: 'quantity', id: spec.words },
       value: { value, unit },
       least: { value: spec.min, unit, exact: true },
       most: { value: spec.max, unit, exact: true },

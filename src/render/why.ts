@@ -1,7 +1,6 @@
 /** The whole chain behind an advice: facts and where they came from, rules that fired, formulas with numbers, sources. */
 import type { Advice, Computed } from '../contracts/advice.ts';
 import type { FactOrigin } from '../contracts/facts.ts';
-import { showMeasure, twoDigits } from '../units/show.ts';
 import { cautionsInFull, factLine } from './answer.ts';
 import type { Words } from './words.ts';
 
@@ -15,12 +14,12 @@ function computedText(words: Words, one: Computed): string {
   return words.say({
     say: 'why-formula',
     with: {
-      name: one.name,
+      name: words.glossary.formula(one.id),
       symbols: one.symbols,
       inputs,
-      value: one.unit === '1' ? twoDigits(one.value) : showMeasure(one.value, one.unit),
+      value: words.measure({ value: one.value, unit: one.unit }),
       kind: words.say({ say: `kind-${one.kind}` }),
-      source: words.glossary.source(one.source),
+      source: words.source(one.source),
       clause: one.clause,
     },
   });
@@ -51,7 +50,7 @@ export function whyText(words: Words, advice: Advice, origins: Readonly<Record<s
     words.say({ say: 'deferral' }),
     list(
       'title-why-sources',
-      advice.sources.map((id) => words.glossary.source(id)),
+      advice.sources.map((id) => words.source(id)),
     ),
     words.say({ say: 'footer-why', with: { id: advice.id, ruleset: advice.ruleset } }),
   ]

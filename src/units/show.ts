@@ -58,8 +58,6 @@ export function showMeasure(value: number, unit: string, exact = false): string 
       return showHours(value, exact);
     case 'min':
       return `${Math.round(value)} min`;
-    case 'a':
-      return `${number} years`;
     case '1':
       return number;
     default:
@@ -69,7 +67,18 @@ export function showMeasure(value: number, unit: string, exact = false): string 
 
 function showHours(hours: number, exact: boolean): string {
   if (hours < 1) return `${Math.round(hours * 60)} min`;
-  // Waiting times above all: never shown shorter than they are.
-  if (hours >= 72) return `${Math.ceil((hours / 24) * 10) / 10} days`;
   return `${exact ? asSaid(hours) : twoDigits(hours)} h`;
+}
+
+/** Times so long that they are told in words of the language ("3.5 days", "40 years"): the number and which words. */
+export function longTime(
+  value: number,
+  unit: string,
+  exact = false,
+): { readonly number: string; readonly words: 'days' | 'years' } | undefined {
+  if (unit === 'a') return { number: exact ? asSaid(value) : twoDigits(value), words: 'years' };
+  // Waiting times above all: never shown shorter than they are.
+  if (unit === 'h' && value >= 72)
+    return { number: String(Math.ceil((value / 24) * 10) / 10), words: 'days' };
+  return undefined;
 }

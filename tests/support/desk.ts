@@ -10,7 +10,7 @@ import { loadRules } from '../../src/rules/index.ts';
 export const rulesFolder = fileURLToPath(new URL('../../rules', import.meta.url));
 export const rules = await loadRules(rulesFolder);
 export const desk: Desk = { rules, judge: guardedJudge(rules) };
-export const words = makeWords('en', readFileSync(`${rulesFolder}/words/en.ftl`, 'utf8'), glossaryOf(rules));
+export const words = makeWords(readFileSync(`${rulesFolder}/words/en.ftl`, 'utf8'), glossaryOf(rules));
 
 /** Facts as a member would have said them. */
 export const said = (facts: Readonly<Record<string, FactValue | undefined>>): Facts =>

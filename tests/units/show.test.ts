@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inches, showMeasure, twoDigits } from '../../src/units/show.ts';
+import { inches, longTime, showMeasure, twoDigits } from '../../src/units/show.ts';
 
 describe('numbers for people', () => {
   it.each([
@@ -37,8 +37,10 @@ describe('numbers for people', () => {
     expect(showMeasure(4.084, 'ml')).toBe('4.1 ml (0.14 US fl oz)');
     expect(showMeasure(4.482, 'MPa')).toBe('4.5 MPa (650 psi)');
     expect(showMeasure(0.75, 'h')).toBe('45 min');
-    expect(showMeasure(72, 'h')).toBe('3 days');
-    expect(showMeasure(83.6, 'h', true)).toBe('3.5 days');
+    expect(longTime(72, 'h')).toEqual({ number: '3', words: 'days' });
+    expect(longTime(83.6, 'h', true)).toEqual({ number: '3.5', words: 'days' });
+    expect(longTime(40.48, 'a')).toEqual({ number: '40', words: 'years' });
+    expect(longTime(24, 'h')).toBeUndefined();
     expect(showMeasure(24, 'h', true)).toBe('24 h');
   });
 });
