@@ -40,6 +40,7 @@ check-short = { $name }: { $values }; needs { $limit }: NOT met
 check-length = installed length (EN 959)
 check-plating = { $thickness } of zinc, years until it is gone
 check-cured = hours since it was glued
+check-bending = bent where it leaves the rock
 check-edge = distance to the nearest edge or crack
 check-spacing = distance between the anchors
 check-tension = pulled out, { $mode }
@@ -123,7 +124,7 @@ topic-pulltest-result = results of pull tests
 topic-compare = comparing options
 topic-inspect = inspecting an anchor
 topic-spacing = edges and spacing
-topic-coating-life = life of a zinc coating
+topic-coating-life = how long a metal lasts
 topic-cost = cost over the years
 topic-hole = drilling and cleaning
 topic-cautions = cautions
@@ -174,16 +175,40 @@ embedment-test-first = { $diameter } × { $length } is not proved to be enough: 
 embedment-too-short = { $diameter } × { $length } is too short: EN 959 asks for at least { $minimum } installed.
 embedment-too-weak = { $diameter } × { $length } is too weak for this rock by this reckoning.
 embedment-too-weak-assumed = { $diameter } × { $length } may be too weak: in the worst case that you have not ruled out, it is.
-embedment-best-case = If all that is not told were good (sound rock, dry hole, keyed shank): mean { $mean }, 5 % value { $characteristic } pulled out.
+embedment-best-case = If all that is not told were good (sound rock, dry hole, keyed shank, no load that stays on): mean { $mean }, 5 % value { $characteristic } pulled out.
 embedment-near-edge = { $diameter } × { $length }: too near an edge or crack, or its distance is not known. Measure it, and move if need be.
-embedment-refuse = { $diameter } × { $length }: do not place an anchor at this spot.
+embedment-refuse = { $diameter } × { $length }: do not place it there, and not like this.
 embedment-cannot = Without rock, kind and size of the anchor I give no number.
 embedment-cannot-next = By EN 959 a glued-in anchor sits at least 70 mm (2¾ in) deep, a mechanical one at least 5 times the diameter of its hole; softer rock needs more.
 embedment-governs = Pulled out, the { $mode } goes first: mean { $mean }, 5 % value { $characteristic }. Sideways, the { $side }: mean { $sideMean }, 5 % value { $sideCharacteristic }. (5 % value: 19 of 20 hold more.)
 embedment-longer = Longer, { $size }: mean { $mean }, 5 % value { $characteristic } ({ $mode }).
 embedment-fatter = Thicker, { $size }: mean { $mean }, 5 % value { $characteristic } ({ $mode }).
 embedment-depth = Reckoned with { $depth } in the rock, counted from the face.
+embedment-rebound = A rebound number of { $rebound } stands for rock of { $min } to { $max }; I count with the lower end. (Published laws read it as { $low } to { $high }.)
+embedment-grade = Rock of grade { $grade } has { $min } to { $max }; I count with the lower end.
+embedment-strength-capped = You told { $told }, but such rock reaches { $most } at most; I count with that.
+embedment-find-class = Scratch the rock with a knife, strike it with a hammer and tell me how it answers (grade R0 to R6), or a rebound number: then I count with its class and not with its name.
+embedment-lasting = The bond is counted at 60 %: the load stays on for days, or nobody told that it does not.
+embedment-heat-warm = In the sun it gets warmer than 40 °C (104 °F): the bond is counted at 65 %, and only if the data sheet allows that warmth.
+embedment-heat-softens = At the warmth you told, such an adhesive may soften: hardly any bond is counted.
+embedment-oblique = Pulled at { $angle } from its axis: 5 % value { $characteristic }.
+embedment-oblique-worst = Pulled out and sideways at once, weakest at { $angle } from its axis: 5 % value { $characteristic }.
+embedment-chance = Pulled out, of 1000 such anchors about { $underLeast } would hold less than { $least }, and { $underSeldom } less than { $seldom }, which climbing seldom exceeds (common practice, no source).
+embedment-chance-use = Pulled out, of 1000 such anchors about { $underLeast } would hold less than { $least }, { $underAction } less than the { $action } to count with in this use, and { $underSeldom } less than { $seldom }, which climbing seldom exceeds (common practice, no source).
 embedment-upper-bound = Whether its clip slips through cannot be reckoned, only tested; the figures are an upper bound.
+
+## embedment, no size told
+sizing-meets = Smallest usual size that does, by this reckoning: { $diameter } × { $length } ({ $anchor }); prove it by a pull test in this rock.
+sizing-test-first = Smallest usual size to try: { $diameter } × { $length } ({ $anchor }). It is not proved: test it in this rock before anyone trusts it.
+sizing-average = No usual size is sure to be enough; on average the smallest is { $diameter } × { $length } ({ $anchor }). Test it in this rock before anyone trusts it.
+sizing-not-so = No size makes this right. The smallest that is strong enough is { $diameter } × { $length } ({ $anchor }), but not there or not like this.
+sizing-none = No usual size is strong enough there by this reckoning.
+sizing-none-next = Find sounder rock, take a better adhesive or a drier hole, or ask a qualified installer for pull tests in this rock.
+sizing-best = If all that is not told were good (sound rock, dry hole, keyed shank, no load that stays on): { $diameter } × { $length } ({ $anchor }).
+sizing-need = Needed: { $tension } straight out and { $shear } along the rock, held by { $share } of 100 such anchors.
+sizing-kind = { $anchor }: { $diameter } × { $length }, 5 % value { $characteristic } pulled out.
+sizing-kind-none = { $anchor }: no usual size is sure to be enough.
+sizing-check-next = Tell me a size, and I check that one.
 
 ## adhesive
 adhesive-use = Use { $what }.
@@ -209,8 +234,9 @@ amount-total = { $anchors ->
    *[other] { $cartridges } cartridges
  } of { $size } ml.
 amount-legs = I took one hole for each of the two legs. If both legs sit in one hole, go by the maker's figure.
-amount-too-tight = The gap is so tight that voids stay. Take the hole diameter that the maker states.
-amount-too-wide = The gap is wider than most adhesives fill. Take the hole diameter that the maker states.
+amount-too-tight = A gap of { $each } on each side is so tight that voids stay. Take the hole diameter that the maker states.
+amount-too-wide = A gap of { $each } on each side is wider than any adhesive here fills. Take the hole diameter that the maker states.
+amount-too-wide-for-most = A gap of { $each } on each side: by usual figures only { $who } fill it. Take the hole diameter that the maker states.
 amount-check = If a hole takes much more than this, there is a void: stop, and do not trust it.
 
 ## cure
@@ -247,22 +273,25 @@ load-took-rescue = No weight was told: I took { $mass }, two persons and gear.
 load-share = That is { $out } % of the 15 kN straight out and { $along } % of the 25 kN along the rock of EN 959: type tests in good concrete, not what your rock holds.
 load-share-out = That is { $out } % of the 15 kN straight out of EN 959: a type test in good concrete, not what your rock holds.
 load-share-along = That is { $along } % of the 25 kN along the rock of EN 959: a type test in good concrete, not what your rock holds.
-load-above-rare = That is more than the { $rare } that practice counts with as the rare highest load. Change the rigging, not the reckoning.
+load-above-rare = That is more than the { $rare } that common practice plans for as the rare highest load. Keep away from it.
 load-design-met = Your tests' 5 % value over { $strength }, against { $load } times the load: met. Only for anchors like those tested, in that rock.
 load-design-short = Your tests' 5 % value over { $strength } is less than { $load } times the load: not enough.
-check-load-rare = rare highest load counted with (common practice), against this load
-check-load-design = 5 % value of your tests, with both factors
-check-line-most = most tension that slackliners' advice allows, against this line
+check-load-rare = rare highest load that common practice plans for
+check-load-design = 5 % value of your tests, both factors counted
+check-line-most = most tension that slackliners advise
 load-plan = Practice plans such an anchor for { $usual } in use and { $rare } as the rare highest load, each bolt alone.
 load-haul = Hauling up over a carabiner pulls harder than lowering: { $haul }.
 
 load-fall-bolt = Factor { $factor } fall, { $mass }: count with up to { $bolt } on the top bolt, { $climber } on the climber.
 load-fall-belay = Factor { $factor } fall, { $mass }: count with up to { $climber } straight onto the belay, { $bolt } if the rope is clipped through a carabiner of it.
 load-fall-common = With a common rope ({ $label } on its label), by the plain textbook sum: { $bolt } on the bolt, { $climber } on the climber.
+load-fall-common-belay = With a common rope ({ $label } on its label), by the plain textbook sum: { $climber } straight onto it, { $bolt } if clipped.
 load-rope-limit = No rope was told: I took the stiffest that EN 892 allows, 12 kN in its test fall. Give me the peak force on your rope's label, and I use that.
 load-rope-label = I read the label as that of a single rope, tested with 80 kg; a half rope is tested with 55 kg and is stiffer than its label looks. Wet, icy or old ropes are stiffer too.
 load-rope-told = Reckoned with the rope modulus that you told; wet, icy or old ropes are stiffer.
-load-fall-drag = The bolt gets both strands: 1.66 times the climber's pull. Friction there keeps part of the rope from stretching, so the fall acts like factor { $effective } instead of { $factor }.
+load-fall-drag = The bolt gets both strands, 1.66 times the climber's pull. Friction there keeps part of the rope from stretching, so the fall acts like factor { $effective } instead of { $factor }.
+load-fall-strands = A bolt that the rope is clipped through gets both strands, 1.66 times the climber's pull.
+load-fall-legs = On two bolts with { $angle }° between the legs: { $each } on each, and each must be able to take all of it.
 load-fall-measured = Measured falls in a hall, for comparison: { $mean } at the bolt on average, { $most } at most. A belayer who gives way makes it softer; never count on that.
 load-fall-carabiner = A carabiner holds { $closed } with its gate shut and only { $open } with it open (EN 12275, basic kind).
 load-fall-rope-out = Tell me how much rope is out: its length and the height of the fall set how hard it is.
@@ -272,16 +301,16 @@ load-absorber = No number: such a fall is beyond what a rope, an anchor or a bod
 load-absorber-why = A fall factor above 2 happens on a via ferrata, where the lanyard is short and the fall is long.
 load-absorber-next = Use a via ferrata set with an absorber for your weight. The rigger of the route sizes its anchors and cable.
 
-load-legs = { $load } on two bolts at { $angle } between the legs: { $each } on each, { $share } % of the load, as long as both share evenly.
-load-legs-too-wide = Too wide: { $load } at { $angle } between the legs puts { $each } on each bolt, { $share } % of the load. Never above 90°; 60° or less is good practice.
-load-legs-unequal = { $load } on legs { $a } and { $b } from the vertical: { $first } ({ $firstShare } %) and { $second } ({ $secondShare } %).
-load-legs-unequal-wide = Too wide: { $load } on legs { $a } and { $b } from the vertical gives { $first } ({ $firstShare } %) and { $second } ({ $secondShare } %). Never above 90° between them.
-load-legs-sum = The two legs make { $sum } between them, not { $told }; two even legs at { $told } would get { $each } each.
+load-legs = { $load } on two bolts at { $angle }° between the legs: { $each } on each, { $share } % of the load, as long as both share evenly.
+load-legs-too-wide = Too wide: { $load } at { $angle }° between the legs puts { $each } on each bolt, { $share } % of the load. Never above 90°; 60° or less is good practice.
+load-legs-unequal = { $load } on legs { $a }° and { $b }° from the vertical: { $first } ({ $firstShare } %) and { $second } ({ $secondShare } %).
+load-legs-unequal-wide = Too wide: { $load } on legs { $a }° and { $b }° from the vertical gives { $first } ({ $firstShare } %) and { $second } ({ $secondShare } %). Never above 90° between them.
+load-legs-sum = The two legs make { $sum }° between them, not { $told }°; two even legs at { $told }° would get { $each } each.
 load-legs-narrow = 60° or less is good practice: lengthen the legs.
 load-legs-each = Plan each bolt for { $load } alone: the pull changes its direction, no sling shares evenly, and one bolt may fail.
 load-legs-failure = If one leg fails and { $slack } of slack runs out in a static sling of { $length }, { $shock } comes on the other: tie it so that nothing can run out.
 load-legs-triangle = Never thread one loop through both bolts (the triangle): that would be { $triangle } on each.
-load-legs-lowering = While somebody is lowered over a carabiner there, all of this is 1.66 times as much: { $each } on each bolt.
+load-legs-lowering = While somebody is lowered over a carabiner there, all of this is 1.66 times as much: up to { $most } on one bolt.
 
 load-line = { $load } in the middle of { $span } with { $sag } of sag: the line pulls { $tension } at each end while nobody moves. A qualified rigger decides.
 load-line-tension = A line at { $tension } pulls that much at each end while nobody moves. A qualified rigger decides.
@@ -295,7 +324,7 @@ load-line-own = The line's own weight adds { $added }.
 load-line-both = Span and sag alone give { $tension }; the tension that you told is higher, so I took it.
 load-line-pretension = I took the tension as that of the loaded line. If it is what you rig before anybody steps on, the loaded line pulls more.
 load-line-slacken = Slackliners' advice is to stay below { $most }: give it more sag.
-load-line-ends = Two bolts at one end with { $angle } between their legs: { $each } on each of that.
+load-line-ends = Two bolts at one end with { $angle }° between their legs: { $each } on each of that.
 load-line-measured = Measured for comparison, 57 kg on 41 m of polyester webbing: 3.1 kN walking, 4.4 bouncing, 5.3 in a leash fall.
 
 load-lower = Lowering { $mass } puts { $lower } on the top anchor; caught by a rope without slack, { $sudden }.
@@ -318,6 +347,177 @@ load-strength-open = Whether an anchor holds { $load } I cannot say without its 
 load-strength-minimums = By EN 959 a rock anchor holds 15 kN straight out and 25 kN along the rock in its type test, in good concrete. That is no working load, and soft rock holds less.
 load-strength-tell = Tell me, for example, "12 x 100 glue-in in granite with epoxy"; and pull-test in that rock.
 load-strength-signs = What is rusty, cracked, bent or loose has no strength that can be reckoned. Do not load it; ask me about inspecting it.
+
+## results of pull tests
+results-meets = { $count } pulls: mean { $mean }, 5 % value { $characteristic }. That is above the { $need } that EN 959 asks of a type test, and still no load to hang on.
+results-upper = { $count } pulls: mean { $mean }, 5 % value { $characteristic }, but only as an upper bound while the frame's feet stood near the anchor.
+results-unproved = { $count } pulls: mean { $mean }, 5 % value only { $characteristic }. Not proved: it is below the { $need } that EN 959 asks of a type test.
+results-weak = Too weak: { $count } pulls hold { $mean } on average, 5 % value { $characteristic }, and EN 959 asks { $need } of a type test.
+results-scattered = Do not rely on these { $count } pulls: they scatter by { $scatter } %, mean { $mean }, 5 % value { $characteristic }. Find out first what differed between them.
+results-too-few = { $count ->
+    [0] Tell me the loads at which they gave way: at least 3 of them.
+    [one] One pull says nothing about the next anchor: pull { $missing } more, of the same kind in the same rock.
+   *[other] { $count } pulls say nothing about the next anchor: pull { $missing } more, of the same kind in the same rock.
+ }
+results-lowest = All you know is what that day's anchors held: { $value } the lowest.
+results-how-many = 3 are the fewest, 5 are usual, 10 give a useful 5 % value.
+results-equal = All { $count } results are the same: the readings were rounded or copied, so there is no strength in them.
+results-equal-next = Read the peaks again, to a tenth of a kilonewton, or pull once more.
+results-mean = Mean { $mean }, standard deviation { $deviation }, scatter { $scatter } %; the lowest held { $min }.
+results-lognormal-few = 5 % value { $value } with 90 % confidence: 19 of 20 hold more. By the lognormal curve, because { $count } pulls are few{ $other }.
+results-lognormal-scatter = 5 % value { $value } with 90 % confidence: 19 of 20 hold more. By the lognormal curve, because they scatter by more than 15 %{ $other }.
+results-normal = 5 % value { $value } with 90 % confidence from { $count } pulls: 19 of 20 hold more. By the normal curve{ $other }.
+results-other = ; the other curve gives { $value }
+results-other-nonsense = ; the normal curve would fall below zero
+results-cut = Scatter above 20 % ({ $scatter } %): assessments cut the 5 % value by { $factor }, to { $value }.
+results-outlier-low = { $value } lies far below the rest. Ask what happened there: bad mix, void, crack, slipped frame? It stays in: such anchors are what the test is for.
+results-outlier-high = { $value } lies far above the rest: check that reading. It stays in until an error is shown.
+results-more = With the same mean and scatter, { $count } pulls in all would prove it.
+results-more-useless = With the same mean and scatter not even { $count } pulls would prove it: longer or thicker anchors are needed.
+results-bond = Bond of the glue over { $legs ->
+    [one] one leg
+   *[other] { $legs } legs
+ } of { $diameter } × { $depth }: mean { $mean }, 5 % value { $low }.
+results-bond-least = Bond, if { $legs ->
+    [one] one leg
+   *[other] { $legs } legs
+ } of { $diameter } × { $depth } held by glue: at least { $mean } on average, 5 % value { $low }; more where something else gave way.
+results-bond-update = The table says { $table } for { $adhesive }; with your pulls counted in, the middle is { $median }, the 5 % value for the next anchor { $low }.
+results-direction = Taken as pulled straight out; along the rock the type test asks { $need }.
+results-missing = You told { $told } anchors but { $count } results. The others count too: why are they not there?
+results-frame = If the feet of the frame stood nearer than twice the depth, they held the rock down: what broke shows less of the rock than of glue and metal.
+results-mixed = Different failures are different rows of numbers: judge the rock, the glue and the metal apart.
+results-steel = The metal broke first: rock and glue hold at least this, and how much more is not known.
+results-few = { $count } results are few: each further one moves the 5 % value.
+results-not-said = It holds for this rock, this kind, this installer and this weather. Of wet holes, lasting loads, corrosion and the next crag it says nothing.
+results-all-above = All { $count } pulls held at least { $least }, and { $failed ->
+    [0] none gave way
+    [one] only one gave way
+   *[other] only { $failed } gave way
+ }: too few for a 5 % value.
+results-no-fractile = A 5 % value needs at least { $needed } pulls to failure with different results.
+results-share = With 95 % confidence, up to { $share } % of such anchors may still hold less than { $least }.
+results-censored = { $count } pulls, { $failed } to failure and { $stopped } stopped before: middle { $median }, 5 % value { $characteristic }. { $ends }
+results-censored-meets = Above the { $need } that EN 959 asks of a type test, and still no load to hang on.
+results-censored-upper = An upper bound while the frame's feet stood near the anchor.
+results-censored-unproved = Not proved: below the { $need } that EN 959 asks of a type test.
+results-censored-weak = Too weak: EN 959 asks { $need } of a type test.
+results-censored-scattered = They scatter too much to rely on: find out what differed.
+results-stopped = A stopped pull counts as "at least so much". The 5 % value is set back as { $failed } real failures deserve.
+results-censored-point = Without that penalty the fitted curve has its 5 % point at { $value }; its scatter is { $scatter } %.
+check-pulls-out = straight out, against the type-test minimum of EN 959
+check-pulls-sideways = along the rock, against the type-test minimum of EN 959
+
+## proof tests
+proof-load = { $load }
+proof-load-untold = that load
+proof-held = { $count ->
+    [one] One anchor
+   *[other] { $count } anchors
+ } held { $load }: no gross fault in { $count ->
+    [one] that one
+   *[other] those
+ }, but of the others up to { $share } % may still be bad.
+proof-proves = It proves { $load }, that day, in that direction, for those anchors. It may even have hurt one.
+proof-needed = To be 95 % sure that at most one in twenty is bad, { $needed } would have to hold.
+proof-little = It proves nothing about strength above that load, lasting loads, or cracks from corrosion.
+proof-failure-instead = How strong the anchors are is told by at least 3, better 5 to 10, pulled until they fail.
+proof-count = Tell me how many anchors held: without the number it proves nothing.
+proof-one-gave-way = Stop: one anchor failed its proof test, and that puts all the others in doubt.
+proof-several-gave-way = Stop: several anchors failed. Close the route and prove every one, or replace them.
+proof-failed-out = What moved or failed is out: mark it, remove it, keep the part.
+proof-double = Find the reason, then prove at least 5 % of all anchors there, and at least 6.
+proof-all = Test all anchors of that kind there, and think again about rock, anchor and adhesive.
+proof-why = Look for the reason: dust, bad mix, cold, void, soft or cracked rock, wrong hole.
+
+## comparing two groups
+compare-groups = Tell me the loads of both groups, for example: smooth 33 35 37, rough 36 44 51.
+compare-too-few = Each group needs at least 3 results before they can be compared.
+compare-example = 5 to 10 results in each group show more.
+compare-no-scatter = Neither group scatters: the readings were rounded or copied, so there is nothing to compare.
+compare-first = The first group is stronger: chance alone would show such a difference in { $chance } % of cases.
+compare-second = The second group is stronger: chance alone would show such a difference in { $chance } % of cases.
+compare-none = No difference is shown; that does not mean that they are equal (chance alone: { $chance } % of cases).
+compare-group-first = First group: { $count } pulls, mean { $mean }, scatter { $scatter } %, lowest { $min }.
+compare-group-second = Second group: { $count } pulls, mean { $mean }, scatter { $scatter } %, lowest { $min }.
+compare-interval = First less second: { $difference }; with 95 % confidence between { $low } and { $high }.
+compare-interval-ratio = First over second: { $ratio } times; with 95 % confidence between { $low } and { $high } times.
+compare-logs = Compared by their logarithms, because a group scatters by more than 20 % (Welch's test).
+compare-plain = By Welch's test, which lets the two scatter differently.
+compare-needed = To see a difference of 20 % at this scatter, each group needs about { $needed } pulls.
+compare-hopeless = At this scatter not even { $most } pulls in each group would show a difference of 20 %.
+compare-same-failure = Only pulls that failed in the same way may be compared.
+compare-lowest = What counts for a life is the weakest anchor, not the mean: ask for the 5 % value of each group too.
+
+## planning a pull test
+plan-failure-first = Pull at least { $fewest } spare anchors to failure first, then prove the ones that stay with { $load }.
+plan-failure = Pull at least { $fewest } anchors that you give up to failure, in this rock and of this kind.
+plan-proof = Prove anchors that stay with { $load } straight out, no more: it finds gross faults only.
+plan-failure-count = To failure: { $fewest } is the fewest for each rock and kind, { $good } give a useful 5 % value; in rock that will not be climbed on.
+plan-failure-rate = Load steadily so that the peak comes after { $shortest } to { $longest } minutes, and go on 2 to 5 mm beyond it.
+plan-failure-keep = Write down every peak and what gave way. The weak ones are the result.
+plan-which-all = Proof: every anchor.
+plan-which-tenth = Proof: one in ten, and at least { $fewest } of each stretch of rock.
+plan-which-all-of = Proof: every anchor, { $tested } in all.
+plan-which-tenth-of = Proof: one in ten, and at least { $fewest } of each stretch of rock: { $tested } of { $count }.
+plan-proof-load = Proof load { $load } (usual to { $most }) straight out; hold it { $shortest } to { $longest } seconds.
+plan-proof-too-high = { $wanted } is too much for an anchor that stays: a proof load may hurt what it tests, and some eyes bend from 6 to 10 kN.
+plan-proof-above-half = Half of the 5 % value that I reckon is only { $cap }: do not prove above that; pull spare ones to failure instead.
+plan-accept = Passed when the load does not drop by more than 5 %, nothing slips, a glue-in moves no more than 0.5 mm (other kinds 1 mm), and no crack or ring of dust shows.
+plan-frame = Feet of the frame at least twice the depth away on each side, or the rock cannot break out and the result is too good.
+plan-frame-depth = Feet of the frame at least { $side } away on each side (a ring { $ring } wide inside), or the rock cannot break out and the result is too good.
+plan-energy = At { $force } a frame that moves 5 mm holds { $energy }: a 1 kg part flies off at { $speed }. Ten metres of nylon webbing in line would hold about { $times } times that: chain and rods only.
+plan-stand = Nobody in line with the pull; 3 m away to the side, pump on a hose; the ground below closed; tester on an anchor of their own.
+plan-write = Note rock, wetness, size, adhesive and its age, temperature, feet of the frame, peak load, what gave way; take a picture.
+plan-then = Then tell me all the loads, and I work out mean and 5 % value.
+check-proof = proof load against half of the reckoned 5 % value
+
+## life of a metal
+life-place = Tell me where the crag is: without the place there is no life to plan.
+life-suitable = Plan { $range } for { $what } there: a planning range, never a guarantee.
+life-limited = Plan no more than { $low } years for { $what } there, and inspect it: { $why }
+life-none = Plan no life at all for { $what } there: { $why }
+life-was = Where it was placed all the same it lasted { $range }, and some broke without a sign.
+life-range = { $low } to { $high } years
+life-range-one = { $low } years
+life-because = What sets the range: { $place }.
+life-practice = The range is common practice, not a law of nature: the first stain, crack or loose part ends it.
+life-hidden = Crevices, seeping water and welds age faster than open metal, and the part in the hole is not seen.
+life-rock = Beyond that, rock, glue and wear end an anchor's life before the metal does.
+life-bar = Of bare steel, { $diameter } thick, { $left } % of the section would be left after { $years } years if it rusted evenly. It does not: pits go 2 to 5 times deeper, so this is the best case.
+life-bar-gone = A bar of bare steel may be rusted through within { $years } years.
+coating-usual = Nobody told the thickness: I took { $thickness }, the thinnest that is usual.
+
+## cost
+cost-one = { $name }: { $yearly } a year for each anchor, looked at over { $horizon } years.
+cost-cheapest = { $name } is cheapest among what is safe there: { $yearly } a year for each anchor over { $horizon } years, against { $otherYearly } for { $other }.
+cost-cheapest-if-safe = { $name } is cheapest, if all are safe at your place: { $yearly } a year for each anchor over { $horizon } years, against { $otherYearly } for { $other }.
+cost-place = Safety comes first: tell me where the crag is, and I compare what is safe there. Until then no ranking.
+cost-none-safe = None of these is safe there, so there is nothing to compare: ask which metal to use.
+cost-price = Tell me what the parts for one anchor cost with { $name }, in any currency.
+cost-life = Tell me how many years { $name } lasts, or where the crag is.
+cost-this = this anchor
+cost-nth = option { $number }
+cost-option = { $name }: { $yearly } a year ({ $total } in today's money), { $holes ->
+    [one] one hole
+   *[other] { $holes } holes
+ } in { $horizon } years; parts { $parts }, work { $labour }, lasts { $life }.
+cost-planned = The life of { $name } is planned from the place ({ $range }, common practice, no guarantee); I reckon with the short end.
+cost-no-price = { $name } is left out: no price told.
+cost-no-life = { $name } is left out: nobody told its life, and I have none for it there.
+cost-all = For { $count } anchors of { $name }: { $total } in today's money.
+cost-break-price = { $name } would cost no more than { $other } if its parts cost { $price } or less.
+cost-break-price-never = { $name } would cost more than { $other } even if its parts were free.
+cost-break-life = { $name } would cost no more than { $other } if it lasted { $life } or more.
+cost-break-life-never = { $name } costs more than { $other } however long it lasts.
+cost-robust = The ranking holds even if the cheapest lasts a quarter shorter and the others a quarter longer.
+cost-not-robust = The ranking turns if the cheapest lasts a quarter shorter and the others a quarter longer: do not lean on it.
+cost-rates = In today's money: { $none } at 0 %, { $three } at 3 %, { $five } at 5 %.
+cost-rates-same = { $first } is cheapest at 0, 3 and 5 % alike.
+cost-rates-turn = It hangs on the rate of interest: at 0 % { $none }, at 3 % { $three }, at 5 % { $five } is cheapest.
+cost-terms = Reckoned over { $horizon } years at { $rate } % a year above inflation; say otherwise and I reckon anew.
+cost-no-labour = The work is not counted, because nobody told what it is worth; that favours what must be replaced often.
+cost-holes = Every replacement is a new hole in the rock, unless the old one can be used again.
 
 ## cautions, permission, emergency
 cautions-verdict = Before you drill:

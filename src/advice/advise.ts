@@ -4,6 +4,7 @@ import type { NonEmpty } from '../contracts/phrase.ts';
 import { builders } from './builders.ts';
 import type { Desk } from './desk.ts';
 import { placeExposure } from './exposure.ts';
+import { placeSize } from './gap.ts';
 import { refuse } from './refusal.ts';
 import { sealAdvice } from './seal.ts';
 import { Worksheet } from './worksheet.ts';
@@ -19,19 +20,25 @@ export const canAdvise = (topic: string): boolean => Object.hasOwn(builders, top
 /** Topics whose answer an answer on this topic contains already. */
 export const covers: Readonly<Record<string, readonly string[]>> = { adhesive: ['adhesive-amount', 'cure'] };
 
+/** What every decision may want to know, worked out from what was told. */
+async function settle(sheet: Worksheet): Promise<void> {
+  await placeExposure(sheet);
+  placeSize(sheet);
+}
+
 const refuses = async (sheet: Worksheet): Promise<boolean> =>
   (await sheet.consult('refusal')).values.refusal !== 'none';
 
 /** Whether what was told is refused already: then there is nothing to ask. */
 export async function isRefused(desk: Desk, topic: string, facts: Facts): Promise<boolean> {
   const sheet = new Worksheet(desk, topic, facts);
-  await placeExposure(sheet);
+  await settle(sheet);
   return refuses(sheet);
 }
 
 export async function openFacts(desk: Desk, topic: string, facts: Facts): Promise<OpenFacts> {
   const sheet = new Worksheet(desk, topic, facts);
-  await placeExposure(sheet);
+  await settle(sheet);
   const { situation } = sheet;
   const { values } = await sheet.consult('questions');
   const open = (ids: string | readonly string[] | undefined): string[] =>
@@ -49,7 +56,7 @@ export async function openFacts(desk: Desk, topic: string, facts: Facts): Promis
 export async function advise(desk: Desk, topic: string, told: Facts): Promise<Advice> {
   const sheet = new Worksheet(desk, topic, told);
   await assumeOpen(sheet, told);
-  await placeExposure(sheet);
+  await settle(sheet);
   const refused = await refuses(sheet);
   const build = refused ? refuse : builders[topic];
   if (build === undefined) throw new Error(`no advice is built on topic ${topic}`);

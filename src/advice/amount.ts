@@ -1,7 +1,8 @@
 /** How much adhesive: millilitres a hole, for all holes with waste, and cartridges. */
 import type { Phrase } from '../contracts/phrase.ts';
-import { annulusVolume, cartridgesNeeded, checkGap, usualWaste } from '../engineering/index.ts';
+import { annulusVolume, cartridgesNeeded, usualWaste } from '../engineering/index.ts';
 import type { Draft } from './draft.ts';
+import { gapLines } from './gap.ts';
 import type { Worksheet } from './worksheet.ts';
 
 /** A common cartridge and what is pumped away until the colour is even (common practice). */
@@ -28,7 +29,6 @@ export function amountOf(sheet: Worksheet): Amount | undefined {
   const cartridges = sheet.compute(
     cartridgesNeeded({ holes: anchors * legs, volume, waste: usualWaste, cartridge, nozzleLoss }),
   );
-  const { verdict } = checkGap(diameter, holeDiameter);
   return {
     lines: [
       {
@@ -52,7 +52,7 @@ export function amountOf(sheet: Worksheet): Amount | undefined {
         },
       },
       ...(legs === 2 ? [{ say: 'amount-legs' }] : []),
-      ...(verdict === 'ok' ? [] : [{ say: `amount-${verdict}` }]),
+      ...gapLines(sheet),
     ],
     recommend: {
       ml_per_hole: Number(volume.toPrecision(2)),
