@@ -76,9 +76,12 @@ origin-measured = from the club's own tests
 choice-dont-know = Don't know
 choice-why = Why?
 choice-back = Back
+choice-restart = Begin anew
 choice-settle = { $fact }: { $value }
 
 ## Talk
+language-set = I answer in English now.
+resumed = I still hold from last time: { $list }.
 restarted = Forgotten. What would you like to know?
 back-nothing = There is nothing to take back.
 back-start = Taken back. What would you like to know?
@@ -86,6 +89,16 @@ why-nothing = I have not given an answer yet that I could explain.
 what-about = Noted. What would you like to know about it?
 greeting = Hello. Ask me about anchors in rock: which metal, which kind, how deep, which adhesive, how long to cure.
 welcome = You are welcome. Pull-test before you trust.
+help-material = Tell me where the anchor goes; rock, rain and climate help. For example: "which bolt for an overhanging limestone sea cliff?" or "is 316 ok on an inland crag?"
+help-anchor = Tell me the rock and what the anchor is for. For example: "which kind of anchor for a belay in soft sandstone?"
+help-embedment = Tell me kind, size, rock and adhesive. For example: "is a 10x80 glue-in in granite with epoxy deep enough?"
+help-adhesive = Tell me how wet the hole and how warm the rock is. For example: "which glue in a damp hole at 8 °C?"
+help-adhesive-amount = Tell me size and number. For example: "how much glue for 20 bolts 12 x 100?"
+help-cure = Tell me the kind of adhesive and the temperature of the rock. For example: "how long must vinyl ester cure at 6 °C?"
+help-hole = For example: "how do I clean the hole for a glue-in?"
+help-spacing = Tell me the depth. For example: "how far from the edge for a 12x100?"
+help-coating-life = Tell me thickness and place. For example: "how long does 50 µm of zinc last on an inland crag?"
+help-cautions = For example: "what should I watch out for when drilling in wet sandstone?"
 help = Ask in your own words, for example:
     • which bolt for an overhanging limestone sea cliff?
     • is a 10x80 glue-in in granite with epoxy deep enough?

@@ -17,25 +17,39 @@ const wantedYears = 25;
 /** Usual thickness of electroplated fasteners (ISO 4042). */
 const usualPlating = 8;
 
-interface Life {
+export interface Life {
   readonly years: number;
   readonly worst: number;
   readonly rate: number;
 }
 
-/** Life at the mean rate and at the upper end of the estimate, each the smaller of the linear rule and the B2 curve. */
-function lifeOf(sheet: Worksheet, thickness: number): Life | undefined {
+export interface Air {
+  readonly temperature: number;
+  readonly humidity: number;
+  readonly sulphurDioxide: number;
+  readonly chloride: number;
+}
+
+/** The air to count with; undefined while the place is not told. */
+export function placeAir(sheet: Worksheet): Air | undefined {
   const place = sheet.choice('environment');
   if (place === 'unknown') return undefined;
   const { climate } = sheet.situation;
   const warmer = sheet.desk.rules.table('climate-inputs').rows.find(({ id }) => id === `${place}.${climate}`);
   const air = warmer ? sheet.row('climate-inputs', warmer.id) : sheet.row('environments', place);
-  const result = zincLoss({
+  return {
     temperature: numberCell(air, 'temperature_c'),
     humidity: numberCell(air, 'humidity_pct'),
     sulphurDioxide: numberCell(air, 'so2_mg'),
     chloride: numberCell(air, 'chloride_mg'),
-  });
+  };
+}
+
+/** Life at the mean rate and at the upper end of the estimate, each the smaller of the linear rule and the B2 curve. */
+export function lifeOf(sheet: Worksheet, thickness: number): Life | undefined {
+  const air = placeAir(sheet);
+  if (air === undefined) return undefined;
+  const result = zincLoss(air);
   const years = (rate: number, record: boolean): number => {
     const results = [
       linearZincLife({ thickness, firstYear: rate }),
@@ -61,8 +75,16 @@ export function platingCheck(sheet: Worksheet): void {
     });
 }
 
+/** The thinnest that is usual for the metal that was told, or a plating. */
+function usualThickness(sheet: Worksheet): number {
+  const metal = sheet.told('metal');
+  const range = typeof metal === 'string' ? sheet.row('metals', metal).is.zinc_um : undefined;
+  return Array.isArray(range) ? Number(range[0]) : usualPlating;
+}
+
 export async function coatingLife(sheet: Worksheet): Promise<Draft> {
-  const thickness = sheet.number('coating_um') ?? usualPlating;
+  const told = sheet.number('coating_um');
+  const thickness = told ?? usualThickness(sheet);
   const life = lifeOf(sheet, thickness);
   await sheet.decide('exposure');
   if (life === undefined)
@@ -103,6 +125,14 @@ export async function coatingLife(sheet: Worksheet): Promise<Draft> {
           to: band.to,
         },
       },
+      ...(told === undefined
+        ? [
+            {
+              say: 'coating-usual',
+              with: { thickness: { value: thickness, unit: 'µm', exact: true } as const },
+            },
+          ]
+        : []),
       { say: 'coating-hidden' },
     ],
     recommend: { coating_um: thickness, years: Number(life.worst.toPrecision(2)) },
