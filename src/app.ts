@@ -1,22 +1,19 @@
 /** Puts the parts together: rules, words, understanding, dialogue and store become one function from message to reply. */
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { Respond } from './adapters/respond.ts';
 import { guardedJudge } from './advice/index.ts';
 import { emptySession } from './contracts/session.ts';
 import type { Turn } from './contracts/turn.ts';
 import { Dialogue, type DialogueOptions } from './dialogue/turn.ts';
-import { makeUnderstand } from './dialogue/understand/index.ts';
-import { loadVocabulary } from './dialogue/vocabulary.ts';
-import { glossaryOf } from './glossary.ts';
+import { Languages } from './languages.ts';
 import { render } from './render/render.ts';
-import { makeWords, type Words } from './render/words.ts';
 import { loadRules, type RuleSet } from './rules/index.ts';
 import type { Store } from './store/store.ts';
 
 /** Shown when the program itself failed: no answer is better than a wrong one. */
 const failed: Turn = {
-  outcome: { kind: 'notice', lines: [{ say: 'failed' }], topics: [] },
+  outcome: { kind: 'notice', lines: [{ say: 'failed' }], topics: [], open: null },
+  language: 'en',
+  resumed: false,
   topic: 'unknown',
   facts: {},
   understood: [],
@@ -27,23 +24,26 @@ const failed: Turn = {
 
 export interface App {
   readonly rules: RuleSet;
-  readonly words: Words;
+  readonly languages: Languages;
   readonly respond: Respond;
 }
 
-export async function makeApp(rulesFolder: string, store: Store, options: DialogueOptions): Promise<App> {
-  const [rules, vocabulary, texts] = await Promise.all([
-    loadRules(rulesFolder),
-    loadVocabulary(join(rulesFolder, 'vocabulary', 'en.json')),
-    readFile(join(rulesFolder, 'words', 'en.ftl'), 'utf8'),
-  ]);
-  const words = makeWords(texts, glossaryOf(rules));
-  const understand = makeUnderstand([vocabulary], rules);
-  const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, understand, options);
+export async function makeApp(
+  rulesFolder: string,
+  store: Store,
+  options: DialogueOptions & { readonly locale?: string },
+): Promise<App> {
+  const rules = await loadRules(rulesFolder);
+  const languages = await Languages.find(rulesFolder, rules);
+  // A file that cannot be used stops the start, not the first question.
+  const home = languages.ofLocale(options.locale);
+  await Promise.all([languages.words(home), languages.understand(home)]);
+  const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, languages, options);
   const answer: Respond = async (message) => {
     const session = (await store.loadSession(message.chat, message.user)) ?? emptySession;
-    const answered = await dialogue.turn(session, message);
-    const reply = render(message, answered.turn, words);
+    const own = languages.ofLocale(message.locale ?? options.locale);
+    const answered = await dialogue.turn(session, message, own);
+    const reply = render(message, answered.turn, await languages.words(answered.turn.language));
     if (answered.session !== session)
       await store.saveSession(
         message.chat,
@@ -59,8 +59,12 @@ export async function makeApp(rulesFolder: string, store: Store, options: Dialog
     } catch (error) {
       const { log } = await import('./ops/log.ts');
       log.error({ message: message.id, err: error }, 'a message could not be answered');
-      return render(message, failed, words);
+      return render(
+        message,
+        failed,
+        await languages.words(languages.ofLocale(message.locale ?? options.locale)),
+      );
     }
   };
-  return { rules, words, respond };
+  return { rules, languages, respond };
 }

@@ -13,7 +13,7 @@ const usage = `chough: cautious, sourced, computed advice on climbing anchors in
   chough pipe               JSON Lines in, JSON Lines out, for bridges and tests
   chough --help             this page
 
-Settings (environment): CHOUGH_DB (SQLite file), LOG_LEVEL.
+Settings (environment): CHOUGH_DB (SQLite file), CHOUGH_LOCALE (en, es, …), LOG_LEVEL.
 Chough advises and never certifies. Local codes, the maker's instructions and a qualified installer decide.
 `;
 
@@ -31,7 +31,8 @@ async function ask(words: readonly string[], json: boolean): Promise<number> {
     import('./store/store.ts'),
     import('./adapters/terminal/ask.ts'),
   ]);
-  const app = await makeApp(rulesFolder, keepNothing, { oneShot: true });
+  const { locale } = readSettings(process.env);
+  const app = await makeApp(rulesFolder, keepNothing, { oneShot: true, locale });
   await runAsk(app.respond, question, json, process.stdout);
   return 0;
 }
@@ -41,13 +42,14 @@ async function talk(how: 'chat' | 'pipe'): Promise<number> {
   const [{ makeApp }, { openSqlite }] = await Promise.all([import('./app.ts'), import('./store/sqlite.ts')]);
   const store = await openSqlite(settings.db);
   try {
-    const app = await makeApp(rulesFolder, store, { oneShot: false });
+    const app = await makeApp(rulesFolder, store, { oneShot: false, locale: settings.locale });
     if (how === 'pipe') {
       const { runPipe } = await import('./adapters/pipe/pipe.ts');
       await runPipe(app.respond, process.stdin, process.stdout);
     } else {
       const { runChat } = await import('./adapters/terminal/chat.ts');
-      const say = (id: string) => app.words.say({ say: id });
+      const words = await app.languages.words(app.languages.ofLocale(settings.locale));
+      const say = (id: string) => words.say({ say: id });
       await runChat(app.respond, process.stdin, process.stdout, {
         greeting: say('chat-greeting'),
         choose: say('chat-choose'),

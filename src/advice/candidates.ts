@@ -22,9 +22,7 @@ const stances = { suitable: 'go', limited: 'limit', unsuitable: 'stop' } as cons
  * is best among all then stands below.
  */
 export function answerAsked(sheet: Worksheet, fact: string, judged: readonly Judged[], draft: Draft): Draft {
-  const asked = sheet.isAssumed(fact)
-    ? undefined
-    : judged.find(({ candidate }) => candidate === sheet.told(fact));
+  const asked = judged.find(({ candidate }) => candidate === sheet.told(fact));
   if (asked === undefined) return draft;
   sheet.choice(fact);
   const suitability = asked.outcome.values.suitability as keyof typeof stances;

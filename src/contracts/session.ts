@@ -17,6 +17,10 @@ export interface Session {
   readonly pending: string | null;
   /** Facts asked for since the topic was opened. */
   readonly asked: readonly string[];
+  /** The language that the member asked for or last wrote in; null: that of the platform. */
+  readonly language: string | null;
+  /** When the last message came, to tell a talk that goes on from one taken up after days. */
+  readonly at: string | null;
   /** What the last advice was worked out from: `why` shows it again. */
   readonly answered: { readonly topic: string; readonly facts: Facts } | null;
 }
@@ -27,5 +31,7 @@ export const emptySession: Session = {
   topics: [],
   pending: null,
   asked: [],
+  language: null,
+  at: null,
   answered: null,
 };

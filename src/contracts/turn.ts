@@ -13,11 +13,21 @@ export type Outcome =
   | { readonly kind: 'advice'; readonly advice: Advice; readonly also: readonly Advice[] }
   | { readonly kind: 'why'; readonly advice: Advice; readonly origins: Readonly<Record<string, FactOrigin>> }
   | { readonly kind: 'question'; readonly question: Question; readonly whyAsked: boolean }
-  | { readonly kind: 'notice'; readonly lines: readonly Phrase[]; readonly topics: readonly string[] }
+  | {
+      readonly kind: 'notice';
+      readonly lines: readonly Phrase[];
+      readonly topics: readonly string[];
+      /** The question that is still open, to be tapped. */
+      readonly open: Question | null;
+    }
   | { readonly kind: 'silent' };
 
 export interface Turn {
   readonly outcome: Outcome;
+  /** The language to answer in. */
+  readonly language: string;
+  /** The talk was taken up again after a long time: what is still held is shown, with one tap to begin anew. */
+  readonly resumed: boolean;
   readonly topic: string;
   /** Facts told so far, and the assumed ones of an advice. */
   readonly facts: Readonly<Record<string, FactValue>>;

@@ -5,14 +5,14 @@ import type { Phrase } from '../contracts/phrase.ts';
 import type { Entry, Session } from '../contracts/session.ts';
 import { contradictions, domain, impossible, type RuleSet } from '../rules/index.ts';
 import { factsOf, told, topicOf } from './fold.ts';
-import type { Parsed, Problem, UnderstandContext } from './understand/index.ts';
-
-export type Understand = (text: string, context?: UnderstandContext) => Parsed;
+import { type Ears, type Heard, hear, languageAsked } from './hear.ts';
+import type { Parsed, Problem } from './understand/index.ts';
 
 type NewEntry = Omit<Entry, 'turn'>;
 
 export type Read =
   | { readonly kind: 'notice'; readonly lines: readonly Phrase[]; readonly offer: boolean }
+  | { readonly kind: 'language'; readonly language: string }
   | { readonly kind: 'restart' }
   | { readonly kind: 'why' }
   | { readonly kind: 'back' }
@@ -32,23 +32,33 @@ const notice = (say: string, args: Phrase['with'] = {}, offer = false): Read => 
   offer,
 });
 
-export function readMessage(
+/** What a message says, and in which language it is to be answered. */
+export interface ReadIn {
+  readonly read: Read;
+  readonly language: string;
+}
+
+export async function readMessage(
   rules: RuleSet,
-  understand: Understand,
+  ears: Ears,
   session: Session,
   message: Message,
-): Read {
-  if (message.press !== undefined) return readPress(rules, session, message.press);
-  if (message.text === undefined) return notice(message.file ? 'file-not-yet' : 'place-not-yet');
-  if (message.text.length > longest) return notice('too-long', { most: String(longest) });
+  own: string,
+): Promise<ReadIn> {
+  const inOwn = (read: Read): ReadIn => ({ read, language: own });
+  if (message.press !== undefined) return inOwn(readPress(rules, session, message.press));
+  if (message.text === undefined) return inOwn(notice(message.file ? 'file-not-yet' : 'place-not-yet'));
+  if (message.text.length > longest) return inOwn(notice('too-long', { most: String(longest) }));
+  const asked = languageAsked(ears, message.text);
+  if (asked !== undefined) return { read: { kind: 'language', language: asked }, language: asked };
   const pending = session.pending ?? undefined;
   const topic = topicOf(session);
-  const parsed = understand(message.text, {
+  const { parsed, language }: Heard = await hear(ears, message.text, own, {
     ...(pending === undefined ? {} : { pending }),
     ...(topic === undefined ? {} : { topic }),
     now: message.at ?? localNow(),
   });
-  return readParsed(rules, session, parsed);
+  return { read: readParsed(rules, session, parsed), language };
 }
 
 /** The member's clock as far as it is known: that of this machine, with its offset. */
@@ -77,6 +87,20 @@ function readPress(rules: RuleSet, session: Session, press: string): Read {
   return notice('button-old', {}, true);
 }
 
+/** Topics with a help of their own, `help-<topic>`. */
+export const helped = [
+  'material',
+  'anchor',
+  'embedment',
+  'adhesive',
+  'adhesive-amount',
+  'cure',
+  'hole',
+  'spacing',
+  'coating-life',
+  'cautions',
+];
+
 function readParsed(rules: RuleSet, session: Session, parsed: Parsed): Read {
   switch (parsed.act) {
     case 'why':
@@ -88,7 +112,9 @@ function readParsed(rules: RuleSet, session: Session, parsed: Parsed): Read {
     case 'forget':
       return { kind: 'restart' };
     case 'help':
-      return notice('help', {}, true);
+      return parsed.topic !== null && helped.includes(parsed.topic)
+        ? notice(`help-${parsed.topic}`)
+        : notice('help', {}, true);
   }
   const emergency = parsed.topic === 'emergency';
   const hard = parsed.problems.find(({ kind, value }) => kind !== 'ambiguous' || value === undefined);

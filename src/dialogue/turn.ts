@@ -9,11 +9,25 @@ import type { Question, Turn } from '../contracts/turn.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
 import { factsOf, takeBack, told, topicOf } from './fold.ts';
-import { type Read, readMessage, type Understand } from './read.ts';
+import type { Ears } from './hear.ts';
+import { type Read, readMessage } from './read.ts';
 
 export interface Answered {
   readonly session: Session;
   readonly turn: Turn;
+}
+
+/** What came of a message, but for the language and the clock. */
+interface Answer {
+  readonly session: Session;
+  readonly turn: Omit<Turn, 'language' | 'resumed'>;
+}
+
+/** After so long a talk is taken up again rather than gone on with. */
+const longPause = 12 * 3600 * 1000;
+
+function isLater(before: string | null, now: string): boolean {
+  return before !== null && Date.parse(now) - Date.parse(before) > longPause;
 }
 
 export interface DialogueOptions {
@@ -30,15 +44,31 @@ const valuesOf = (facts: Facts): Record<string, FactValue> =>
 export class Dialogue {
   constructor(
     readonly desk: Desk,
-    readonly understand: Understand,
+    readonly ears: Ears,
     readonly options: DialogueOptions,
   ) {}
 
-  async turn(session: Session, message: Message): Promise<Answered> {
-    const read = readMessage(this.desk.rules, this.understand, session, message);
+  /** `own` is the language of the member's platform; what the member asked for or wrote in comes before it. */
+  async turn(before: Session, message: Message, own = 'en'): Promise<Answered> {
+    const { rules } = this.desk;
+    const { read, language } = await readMessage(rules, this.ears, before, message, before.language ?? own);
+    const at = message.at ?? new Date().toISOString();
+    const resumed = isLater(before.at, at) && Object.keys(factsOf(rules, before)).length > 0;
+    const { session, turn } = await this.#answerTo(before, read);
+    const kept = language === own && before.language === null ? null : language;
+    const quiet = session === before && kept === before.language;
+    return {
+      session: quiet ? before : { ...session, language: kept, at },
+      turn: { ...turn, language, resumed: resumed && read.kind !== 'restart' },
+    };
+  }
+
+  #answerTo(session: Session, read: Read): Promise<Answer> | Answer {
     switch (read.kind) {
       case 'notice':
         return this.#notice(session, session, read.lines, read.offer ? offered : []);
+      case 'language':
+        return this.#notice(session, session, [{ say: 'language-set' }], []);
       case 'restart':
         return this.#notice(emptySession, emptySession, [{ say: 'restarted' }], offered);
       case 'why':
@@ -50,7 +80,7 @@ export class Dialogue {
     }
   }
 
-  async #told(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answered> {
+  async #told(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {
     const [topic] = read.topics;
     if (topic !== undefined && topic !== 'refuse' && !canAdvise(topic))
       return this.#notice(
@@ -73,7 +103,7 @@ export class Dialogue {
     before: Session,
     understood: readonly string[],
     also: readonly string[],
-  ): Promise<Answered> {
+  ): Promise<Answer> {
     const topic = topicOf(session) ?? 'unknown';
     const facts = factsOf(this.desk.rules, session);
     try {
@@ -117,7 +147,7 @@ export class Dialogue {
     fact: string,
     missing: readonly string[],
     understood: readonly string[],
-  ): Answered {
+  ): Answer {
     return {
       session: { ...session, pending: fact, asked: [...new Set([...session.asked, fact])] },
       turn: {
@@ -146,7 +176,7 @@ export class Dialogue {
     return questions.filter(({ values }) => values.length > 0 && values.length <= 6).slice(0, 1);
   }
 
-  async #why(session: Session): Promise<Answered> {
+  async #why(session: Session): Promise<Answer> {
     const { answered } = session;
     if (answered === null) return this.#notice(session, session, [{ say: 'why-nothing' }], offered);
     const advice = await advise(this.desk, answered.topic, answered.facts);
@@ -169,7 +199,7 @@ export class Dialogue {
     };
   }
 
-  async #back(session: Session): Promise<Answered> {
+  async #back(session: Session): Promise<Answer> {
     const earlier = takeBack(session);
     if (earlier === session) return this.#notice(session, session, [{ say: 'back-nothing' }], offered);
     if (topicOf(earlier) === undefined)
@@ -183,11 +213,16 @@ export class Dialogue {
     lines: readonly Phrase[],
     topics: readonly string[],
     understood: readonly string[] = [],
-  ): Answered {
+  ): Answer {
     return {
       session,
       turn: {
-        outcome: { kind: 'notice', lines, topics },
+        outcome: {
+          kind: 'notice',
+          lines,
+          topics,
+          open: session.pending === null ? null : this.#question(session.pending),
+        },
         topic: topicOf(shown) ?? 'unknown',
         facts: valuesOf(factsOf(this.desk.rules, shown)),
         understood,

@@ -25,6 +25,14 @@ function understoodLine(words: Words, turn: Turn): string {
   return read.length === 0 ? '' : words.say({ say: 'understood', with: { list: read.join(' · ') } });
 }
 
+/** What is still held from a talk of days ago. */
+function heldLine(words: Words, turn: Turn): string {
+  const held = Object.entries(turn.facts)
+    .filter(([fact]) => !turn.assumed.includes(fact))
+    .map(([fact, value]) => factLine(words, fact, value));
+  return words.say({ say: 'resumed', with: { list: held.join(' · ') } });
+}
+
 function textAndChoices(words: Words, turn: Turn): { text: string; choices: Choice[] } {
   const { outcome } = turn;
   switch (outcome.kind) {
@@ -64,10 +72,15 @@ function textAndChoices(words: Words, turn: Turn): { text: string; choices: Choi
     case 'notice':
       return {
         text: [...outcome.lines.map((line) => words.say(line)), words.say({ say: 'standing' })].join('\n'),
-        choices: outcome.topics.map((topic) => ({
-          id: `t:${topic}`,
-          label: words.say({ say: `topic-${topic}` }),
-        })),
+        choices: [
+          ...(outcome.open === null
+            ? []
+            : [...questionChoices(words, outcome.open), dontKnow(words, outcome.open.fact)]),
+          ...outcome.topics.map((topic) => ({
+            id: `t:${topic}`,
+            label: words.say({ say: `topic-${topic}` }),
+          })),
+        ],
       };
     case 'silent':
       return { text: '', choices: [] };
@@ -77,11 +90,15 @@ function textAndChoices(words: Words, turn: Turn): { text: string; choices: Choi
 export function render(message: Message, turn: Turn, words: Words): Reply | Silence {
   if (turn.outcome.kind === 'silent') return { inReplyTo: message.id, silent: true };
   const { outcome } = turn;
+  const { text, choices } = textAndChoices(words, turn);
   return {
     inReplyTo: message.id,
     chat: message.chat,
     user: message.user,
-    ...textAndChoices(words, turn),
+    text: turn.resumed ? `${heldLine(words, turn)}\n\n${text}` : text,
+    choices: turn.resumed
+      ? [{ id: 'c:restart', label: words.say({ say: 'choice-restart' }) }, ...choices]
+      : choices,
     files: [],
     topic: turn.topic,
     facts: turn.facts,

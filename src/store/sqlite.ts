@@ -26,6 +26,8 @@ const sessionSchema: z.ZodType<Session> = z.strictObject({
   topics: z.array(z.strictObject({ turn: z.number().int(), topic: z.string() })),
   pending: z.string().nullable(),
   asked: z.array(z.string()),
+  language: z.string().nullable(),
+  at: z.string().nullable(),
   answered: z
     .strictObject({ topic: z.string(), facts: z.record(z.string(), z.strictObject({ value, from })) })
     .nullable(),

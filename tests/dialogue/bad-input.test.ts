@@ -9,7 +9,7 @@ interface Script {
 const script = JSON.parse(readFileSync(new URL('talks/bad-input.json', import.meta.url), 'utf8')) as Script;
 
 const app = await freshApp();
-const standing = app.words.say({ say: 'standing' });
+const standing = (await app.languages.words('en')).say({ say: 'standing' });
 
 describe('bad input', () => {
   it.each(script.lines.map((line, index) => [JSON.stringify(line.say), line, index] as const))(
