@@ -35,8 +35,9 @@ export type Language = ReturnType<typeof compile>;
 export function compile(vocabulary: Vocabulary, facts: FactsView) {
   const articles = new Set(vocabulary.articles);
   const meanings = new Map<string, Set<string>>();
+  const elisions = new Set(vocabulary.elisions);
   const read = (text: string, meaning: string): Token[] => {
-    const tokens = tokenise(normalise(text));
+    const tokens = tokenise(normalise(text), [], elisions);
     for (const token of tokens) {
       if (token.kind !== 'word') continue;
       const known = meanings.get(token.text) ?? new Set();
@@ -123,6 +124,9 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
 
   const { numbers, negation } = vocabulary;
   const trees = {
+  const numberWords = new PhraseTree<number>(articles);
+  for (const [word, value] of Object.entries(numbers.words))
+    numberWords.add(read(word, `number ${word}`), value);
     values,
     pending,
     nouns,
@@ -167,7 +171,8 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     list: set(numbers.list, 'number'),
     atLeast: set(vocabulary.comparators.atLeast, 'at least'),
     atMost: set(vocabulary.comparators.atMost, 'at most'),
-    numberWords: new Map(Object.entries(numbers.words)),
+    numberWords,
+    ordinals: set(numbers.ordinals, 'number'),
     partWords: new Map(Object.entries(numbers.parts)),
     refine: vocabulary.refine.map((rule) => {
       const by = new PhraseTree<string>(articles);
@@ -180,7 +185,7 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     periods,
     temperatures,
   };
-  for (const word of [...trees.numberWords.keys(), ...trees.partWords.keys()]) read(word, `number ${word}`);
+  for (const word of trees.partWords.keys()) read(word, `number ${word}`);
   const known: KnownWord[] = [...meanings].map(([word, places]) => ({
     word,
     meaning: [...places].sort().join('|'),
@@ -196,6 +201,7 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     correct: makeCorrector(known),
   };
 }
+    elisions,
 
 /** "seacliff" for "sea cliff"; short ones could be a word of their own. */
 function joinedForm(tokens: readonly Token[]): string | null {

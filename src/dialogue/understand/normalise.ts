@@ -13,6 +13,9 @@ export function normalise(text: string): string {
       .replace(/\r\n?|[\u2028\u2029\u0085]/gu, '\n')
       .replace(/[′ʹ]/gu, "'")
       .replace(/[″ʺ]/gu, '"')
+      // « French quotation marks » stand apart from what they enclose.
+      .replace(/«[^\S\n]+/gu, '«')
+      .replace(/[^\S\n]+»(?![\p{L}\p{N}])/gu, '»')
       .replace(FRACTION, ' $&')
       // A dash between spaces or a long one ends a thought; NFKC would leave it as it is.
       .replace(/[—―]/gu, ' - ')

@@ -51,10 +51,60 @@ function digitsAt(
   const word = words[at];
   if (word?.kind !== 'number') return null;
   const value = digits(word.text, language.vocabulary.numbers.thousands);
+  const grouped = spacedAt(words, at, language);
+  if (grouped) return { ...grouped, fraction: false, inWords: false };
   const gap = isMark(words[at + 1], '-') && words[at + 1]?.close ? 2 : 1;
   const rest = Number.isInteger(value) && value < 100 ? fractionAt(words, at + gap) : null;
   if (rest) return { value: value + rest.value, to: rest.to, fraction: true, inWords: false };
   return { value, to: at + 1, fraction: false, inWords: false };
+}
+
+/** "2 500 kg". Not before millimetres: "10 100 mm" is a bolt; nor after a name: "sector 2 300 m". */
+function spacedAt(
+  words: readonly Word[],
+  at: number,
+  language: Language,
+): { value: number; to: number } | null {
+  const first = words[at];
+  if (language.vocabulary.numbers.spacedThousands !== true || !first || first.glued) return null;
+  if (!/^[1-9]\d{0,2}$/.test(first.text) || (at > 0 && language.named.longest(words, at - 1)?.to === at))
+    return null;
+  let to = at + 1;
+  for (
+    let next = words[to];
+    next?.kind === 'number' && !next.close && /^\d{3}$/.test(next.text);
+    next = words[to]
+  )
+    to++;
+  const groups = words.slice(at + 1, to).map(({ text }) => text);
+  const unit = language.units.longest(words, to, true)?.said[0];
+  const round = groups.every((group) => group === '000');
+  if (groups.length === 0 || (!round && (unit === undefined || unit === 'mm'))) return null;
+  return { value: Number(first.text + groups.join('')), to };
+}
+
+/** "Quatre-vingt-douze" is one phrase; "two thousand five hundred" is put together. */
+function whole(words: readonly Word[], at: number, language: Language): { value: number | null; to: number } {
+  let thousands = 0;
+  let group: number | null = null;
+  let to = at;
+  for (
+    let match = language.numberWords.longest(words, to, true);
+    match;
+    match = language.numberWords.longest(words, to, true)
+  ) {
+    const step = match.said[0] ?? 0;
+    if (step >= 1000) {
+      thousands += (group || 1) * step;
+      group = 0;
+    } else if (step === 100 && (group ?? 0) < 100) group = (group || 1) * 100;
+    else if (group === null || group === 0) group = step;
+    else if (step < 100 && group % 100 === 0) group += step;
+    else if (step < 10 && group % 10 === 0) group += step;
+    else break;
+    to = match.to;
+  }
+  return { value: group === null ? null : thousands + group, to };
 }
 
 function wordsAt(
@@ -62,28 +112,17 @@ function wordsAt(
   at: number,
   language: Language,
 ): Omit<Numeral, 'from' | 'negative'> | null {
-  let value: number | null = null;
-  let to = at;
-  for (let next = words[to]; next?.kind === 'word'; next = words[to]) {
-    const step = next.forms
-      .map((form) => language.numberWords.get(form))
-      .find((known) => known !== undefined);
-    if (step === undefined) break;
-    if (value !== null && step >= 100) value *= step;
-    else if (value !== null && value % 10 === 0 && step < 10) value += step;
-    else if (value !== null) break;
-    else value = step;
-    to++;
-  }
+  const { value, to: end } = whole(words, at, language);
+  let to = end;
   const partOf = (word: Word | undefined): number | undefined =>
     word?.forms.map((form) => language.partWords.get(form)).find((known) => known !== undefined);
   const part = partOf(words[to]);
   if (part !== undefined) {
     // "half a mile", "a quarter of an inch", "three eighths".
-    let end = to + 1;
-    for (let link = language.link.longest(words, end); link; link = language.link.longest(words, end))
-      end = link.to;
-    return { value: (value ?? 1) * part, to: end, fraction: true, inWords: true };
+    to++;
+    for (let link = language.link.longest(words, to); link; link = language.link.longest(words, to))
+      to = link.to;
+    return { value: (value ?? 1) * part, to, fraction: true, inWords: true };
   }
   return value === null ? null : { value, to, fraction: false, inWords: true };
 }

@@ -18,6 +18,9 @@ interface Node<T> {
   readonly said: T[];
 }
 
+/** "À la": so many articles in a row. */
+const MOST_SKIPPED = 2;
+
 const emptyNode = <T>(): Node<T> => ({ next: new Map(), said: [] });
 /** "A4" and "A 4" are different phrases. */
 const keyOf = (text: string, glued: boolean): string => (glued ? `~${text}` : text);
@@ -50,10 +53,10 @@ export class PhraseTree<T> {
     // Most words start no phrase of most trees.
     if (words[from]?.forms.some((form) => this.#root.next.has(form)) !== true) return null;
     let best: Match<T> | null = null;
-    const walk = (node: Node<T>, at: number, skipped = false): void => {
+    const walk = (node: Node<T>, at: number, skipped = 0): void => {
       const after = words[at];
       const ends = looseEnd || after === undefined || !after.glued;
-      if (!skipped && node.said.length > 0 && ends && at > (best?.to ?? from))
+      if (skipped === 0 && node.said.length > 0 && ends && at > (best?.to ?? from))
         best = { from, to: at, said: node.said };
       const word = after;
       if (word === undefined || node.next.size === 0) return;
@@ -61,7 +64,8 @@ export class PhraseTree<T> {
         const next = node.next.get(keyOf(form, at > from && word.glued));
         if (next !== undefined) walk(next, at + 1);
       }
-      if (at > from && !skipped && this.#skipped.has(word.text)) walk(node, at + 1, true);
+      if (at > from && skipped < MOST_SKIPPED && this.#skipped.has(word.text))
+        walk(node, at + 1, skipped + 1);
     };
     walk(this.#root, from);
     return best;

@@ -90,6 +90,8 @@ function one(words: readonly Word[], at: number, language: Language): Quantity |
   if (numeral === null || !mayStart(words, start, language)) return null;
   if (words[numeral.to]?.text === ':' && words[numeral.to]?.close && words[numeral.to + 1]?.close)
     return null;
+  // "The 2nd belay" counts nothing.
+  if (words[numeral.to]?.glued && language.ordinals.longest(words, numeral.to)) return null;
   const after = unitAt(words, numeral, language);
   const before = words[start - 1];
   return {

@@ -44,7 +44,7 @@ export function read(
   context: UnderstandContext,
 ): Reading {
   const clean = normalise(text);
-  const words = toWords(tokenise(clean, ignoredSpans(clean)), language);
+  const words = toWords(tokenise(clean, ignoredSpans(clean), language.elisions), language);
   const textOf = (from: number, to: number): string => clean.slice(words[from]?.start, words[to - 1]?.end);
   const heard = hear(words, language);
   const values = readValues(words, maskNames(words, language), heard.spent, language, context);

@@ -64,6 +64,10 @@ function gaps(items: readonly Item[], words: readonly Word[], cues: readonly Mat
 const parted = (words: readonly Word[], from: number, to: number, language: Language): boolean =>
   words.slice(from, to).some((_, at) => language.breaks.longest(words, from + at) !== null);
 
+/** "20 goujons de 10": what is counted is also measured. */
+const measures = (choice: Candidate, before: Candidate | null | undefined, last: number): boolean =>
+  choice.role === 'size' && before?.role === 'count' && choice.cue === last && before.cue === last;
+
 export function assignRoles(
   items: readonly Item[],
   words: readonly Word[],
@@ -116,7 +120,8 @@ export function assignRoles(
     const next = new Map<number, State>();
     for (const state of states)
       for (const choice of choices) {
-        if (choice && choice.cue <= state.last) continue;
+        if (choice && choice.cue <= state.last && !measures(choice, state.chosen.at(-1), state.last))
+          continue;
         const cost = state.cost + (choice?.cost ?? UNTOLD);
         const last = Math.max(state.last, choice?.cue ?? -1);
         if (cost < (next.get(last)?.cost ?? Number.POSITIVE_INFINITY))

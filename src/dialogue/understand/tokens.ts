@@ -19,21 +19,25 @@ const PIECE = /\d+(?:[.,]\d+)*|[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)*|[^\s]|\n/gu;
 /** Ten thousand characters of language have two thousand of them; what has more is no language. */
 const MOST = 4000;
 const SENTENCE_END = new Set(['.', '?', '!', ';', '\n']);
+const NONE: ReadonlySet<string> = new Set();
 const isDigit = (char: string): boolean => char >= '0' && char <= '9';
 
 /**
  * A hyphen inside a compound ("glue-in", "3/8-inch") is dropped; between digits ("4-6") and before a lone
  * digit ("-5") it stays. Ignored stretches leave a sentence end behind, so that nothing joins across them.
  */
-export function tokenise(text: string, ignored: readonly (readonly [number, number])[] = []): Token[] {
+export function tokenise(
+  text: string,
+  ignored: readonly (readonly [number, number])[] = [],
+  /** Words written against the next with an apostrophe: the "l" of "l'inox". */
+  elisions: ReadonlySet<string> = NONE,
+): Token[] {
   const tokens: Token[] = [];
   let sentence = 0;
   let next = 0;
   let hyphen = false;
-  for (const found of text.matchAll(PIECE)) {
+  for (const [raw, start] of pieces(text, elisions)) {
     if (tokens.length >= MOST) break;
-    const raw = found[0];
-    const start = found.index;
     while (next < ignored.length && (ignored[next]?.[1] ?? 0) <= start) next++;
     if (start >= (ignored[next]?.[0] ?? Number.POSITIVE_INFINITY)) {
       sentence++;
@@ -70,4 +74,21 @@ export function tokenise(text: string, ignored: readonly (readonly [number, numb
     if (SENTENCE_END.has(raw)) sentence++;
   }
   return tokens;
+}
+
+function* pieces(
+  text: string,
+  elisions: ReadonlySet<string>,
+): Generator<readonly [raw: string, start: number]> {
+  for (const { 0: found, index } of text.matchAll(PIECE)) {
+    let raw = found;
+    let start = index;
+    for (let end = raw.indexOf("'"); end > 0; end = raw.indexOf("'")) {
+      if (!elisions.has(fold(raw.slice(0, end)))) break;
+      yield [raw.slice(0, end + 1), start];
+      start += end + 1;
+      raw = raw.slice(end + 1);
+    }
+    yield [raw, start];
+  }
 }

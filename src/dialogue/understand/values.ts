@@ -68,14 +68,16 @@ function nounsIn(words: readonly Word[], found: readonly Match<Meant>[], languag
   return nouns;
 }
 
-/** The noun close by decides; one that follows is closer than one that stands before. */
+/** The noun close by decides; on equal terms the one on the side where the language puts it. */
 function byNoun(
   rule: Extract<Saying, { kind: 'by-noun' }>['rule'],
   at: Noun,
   nouns: readonly Noun[],
   words: readonly Word[],
+  language: Language,
   pending?: string,
 ) {
+  const [ahead, behind] = language.vocabulary.nounsFirst === true ? [0.5, 0] : [0, 0.5];
   const answer = rule.options.find((option) => option.fact === pending);
   if (answer) return answer;
   let best: { far: number; option: { fact: string; value: string } | undefined } = {
@@ -86,7 +88,11 @@ function byNoun(
     if (words[noun.from]?.sentence !== words[at.from]?.sentence) continue;
     const option = rule.options.find(({ near }) => near === noun.group);
     const far =
-      noun.from >= at.to ? noun.from - at.to : at.from >= noun.to ? at.from - noun.to + 0.5 : NOUN_REACH;
+      noun.from >= at.to
+        ? noun.from - at.to + ahead
+        : at.from >= noun.to
+          ? at.from - noun.to + behind
+          : NOUN_REACH;
     if (option && far < best.far) best = { far, option };
   }
   return best.option;
@@ -104,7 +110,7 @@ export function readValues(
   const denied: boolean[] = [];
   const mentions: Mention[] = [];
   for (const { from, to, said } of found) {
-    const how = standing(words, from, language, spent, denied);
+    const how = standing(words, from, language, spent, denied, to);
     if (how === 'denied') for (let at = from; at < to; at++) denied[at] = true;
     const mark =
       how === 'denied' ? { denied: true as const } : how === 'hedged' ? { hedged: true as const } : {};
@@ -114,19 +120,25 @@ export function readValues(
       else if (saying.kind === 'value')
         mentions.push({ fact: saying.fact, value: saying.value, from, to, ...mark });
       else {
-        const option = byNoun(saying.rule, { group: '', from, to }, nouns, words, context.pending);
+        const option = byNoun(saying.rule, { group: '', from, to }, nouns, words, language, context.pending);
         if (option) mentions.push({ fact: option.fact, value: option.value, from, to, ...mark });
       }
     }
   }
-  return otherMetals(mentions, nouns);
+  return otherMetals(mentions, nouns, language);
 }
 
 /** "A plated hanger on a 316 bolt": of two metals, the one of the fitting is the other metal. */
-function otherMetals(mentions: readonly Mention[], nouns: readonly Noun[]): Mention[] {
+function otherMetals(mentions: readonly Mention[], nouns: readonly Noun[], language: Language): Mention[] {
   const metals = mentions.filter(({ fact, denied }) => fact === 'metal' && !denied);
   const isFitting = (mention: Mention): boolean =>
-    nouns.some(({ group, from }) => group === 'fitting' && from >= mention.from && from - mention.to < 2);
+    nouns.some(
+      ({ group, from, to }) =>
+        group === 'fitting' &&
+        (language.vocabulary.nounsFirst === true
+          ? to <= mention.to && mention.from - to < 2
+          : from >= mention.from && from - mention.to < 2),
+    );
   const fittings = metals.filter(isFitting);
   if (fittings.length === 0 || fittings.length === metals.length) return [...mentions];
   return mentions.map((mention) =>

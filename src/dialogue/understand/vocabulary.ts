@@ -26,11 +26,39 @@ export const vocabularySchema = z.strictObject({
   /** Endings that may be left off or added to any word without a change of meaning. */
   endings: z.array(z.string().min(1)),
 
+  /** Words written against the next with an apostrophe: the "l" of "l'inox". */
+  elisions: z.array(z.string().min(1)).optional(),
+  /** "Paroi fissurée": of two nouns equally near, the one before the word is meant. */
+  nounsFirst: z.boolean().optional(),
+  /** Letters that stand for one with a mark: "ae" for "ä". */
+  letters: z.record(z.string().min(2), z.string().min(1)).default({}),
+  /** Nouns begin with a capital, which then is no sign of a name. */
+  capitalNouns: z.boolean().default(false),
+  /** A full stop after one of these ends no sentence. */
+  abbreviations: z.array(z.string().min(1)).default([]),
+  /** Words made of several: "sandsteinwand". All pieces must be `parts`; `links` may stand between them. */
+  compounds: z
+    .strictObject({
+      parts: z.array(z.string().min(2)).min(1),
+      links: z.array(z.string().min(1)),
+      /** Taken apart as told here: "viertelstunde" is "viertel stunde". */
+      told: z.record(z.string(), phrase),
+    })
+    .optional(),
+
   /** Words that may stand inside any phrase: "from the edge" is "from edge". */
   articles: z.array(z.string().min(1)),
+  /** Short words written against the next one: the "l'" of "l'ancora" stands as a word of its own. */
+  elisions: z.array(z.string().regex(/'$/)).default([]),
+  /** Forms of one word, a word a line: in gender and number they say the same. */
+  variants: z.array(z.string().min(1)).default([]),
   numbers: z.strictObject({
     /** What stands between thousands: "1,000". */
     thousands: z.enum([',', '.']),
+    /** A space parts thousands as well: "2 500". */
+    spacedThousands: z.boolean().optional(),
+    /** Written against a number they make it an ordinal: 2nd. */
+    ordinals: phrases.optional(),
     words: z.record(phrase, z.number()),
     /** "half", "eighths": the number before is multiplied by it. */
     parts: z.record(phrase, z.number()),
