@@ -51,6 +51,8 @@ export async function readMessage(
   if (message.text.length > longest) return inOwn(notice('too-long', { most: String(longest) }));
   const asked = languageAsked(ears, message.text);
   if (asked !== undefined) return { read: { kind: 'language', language: asked }, language: asked };
+  const about = /^\s*\/help(?:@\w+)?\s+(\S.*)$/i.exec(message.text)?.[1]?.trim();
+  if (about !== undefined) return inOwn(helpOn(about, (await hear(ears, about, own, {})).parsed.topic));
   const pending = session.pending ?? undefined;
   const topic = topicOf(session);
   const { parsed, language }: Heard = await hear(ears, message.text, own, {
@@ -101,6 +103,12 @@ export const helped = [
   'cautions',
 ];
 
+/** "/help cure", "/help curing": by the name of the topic, or by what the words are about. */
+function helpOn(about: string, heard: string | null): Read {
+  const topic = helped.find((name) => name === about.toLowerCase()) ?? helped.find((name) => name === heard);
+  return topic === undefined ? notice('help', {}, true) : notice(`help-${topic}`);
+}
+
 function readParsed(rules: RuleSet, session: Session, parsed: Parsed): Read {
   switch (parsed.act) {
     case 'why':
@@ -112,9 +120,7 @@ function readParsed(rules: RuleSet, session: Session, parsed: Parsed): Read {
     case 'forget':
       return { kind: 'restart' };
     case 'help':
-      return parsed.topic !== null && helped.includes(parsed.topic)
-        ? notice(`help-${parsed.topic}`)
-        : notice('help', {}, true);
+      return notice('help', {}, true);
   }
   const emergency = parsed.topic === 'emergency';
   const hard = parsed.problems.find(({ kind, value }) => kind !== 'ambiguous' || value === undefined);
