@@ -133,8 +133,8 @@ export async function cost(sheet: Worksheet): Promise<Draft> {
       ...(compared && best && next
         ? [priceLine(best, next, terms), lifeLine(best, next, terms), robustLine(ranked, terms)]
         : []),
-      rateLine(ranked, terms),
-      { say: 'cost-terms', with: { horizon, rate: twoDigits(percent) } },
+      ...(compared || ranked.length === 1 ? [rateLine(ranked, terms)] : []),
+      { say: 'cost-terms', with: { horizon, rate: String(percent) } },
       ...(noLabour ? [{ say: 'cost-no-labour' }] : []),
       { say: 'cost-holes' },
     ],

@@ -1,5 +1,5 @@
 /** How long a metal lasts in a place: zinc reckoned, stainless steel and titanium by planning ranges. */
-import type { Phrase } from '../contracts/phrase.ts';
+import type { Phrase, Term } from '../contracts/phrase.ts';
 import {
   estimateBand,
   exponents,
@@ -16,22 +16,28 @@ import type { Worksheet } from './worksheet.ts';
 export interface PlanningLife {
   readonly shortest: number;
   readonly longest: number;
-  /** Id of the row that is shorter than all others that fit; undefined when it was reckoned from the zinc. */
-  readonly row: string | undefined;
+  /** What sets it; undefined when it was reckoned from the zinc. */
+  readonly because: Term | undefined;
 }
 
 const special = new Set(['pool', 'hot-spring', 'salt-pan', 'unknown']);
 
-/** What the place does to the metal; what nobody told counts as worse. */
-function placeKeys(sheet: Worksheet): string[] {
-  const { salt, wetness, climate, sulphur, cracking_risk: risk, setting } = sheet.situation;
+/** What the place does to the metal, by the key of the table and as a fact; what nobody told counts as worse. */
+function placeKeys(sheet: Worksheet): readonly (readonly [key: string, why: Term])[] {
+  const { salt = 'unknown', wetness, climate, sulphur, cracking_risk: risk = 'severe' } = sheet.situation;
+  const { setting = 'unknown' } = sheet.situation;
+  const air = salt === 'unknown' ? 'spray' : salt;
+  const orUnknown = (value: string | undefined, worst: string): boolean =>
+    value === worst || value === 'unknown';
   return [
-    `salt-${salt === 'unknown' ? 'spray' : salt}`,
-    ...(wetness === 'always' || wetness === 'unknown' ? ['always-wet'] : []),
-    ...(climate === 'tropical' || climate === 'unknown' ? ['tropical'] : []),
-    ...(sulphur === 'high' || sulphur === 'unknown' ? ['dirty'] : []),
-    ...(risk === 'low' ? [] : [`cracks-${risk}`]),
-    ...(special.has(setting ?? 'unknown') ? ['special'] : []),
+    [`salt-${air}`, { fact: 'salt', value: air }],
+    ...(orUnknown(wetness, 'always') ? [['always-wet', { fact: 'wetness', value: 'always' }] as const] : []),
+    ...(orUnknown(climate, 'tropical')
+      ? [['tropical', { fact: 'climate', value: 'tropical' }] as const]
+      : []),
+    ...(orUnknown(sulphur, 'high') ? [['dirty', { fact: 'sulphur', value: 'high' }] as const] : []),
+    ...(risk === 'low' ? [] : [[`cracks-${risk}`, { fact: 'cracking_risk', value: risk }] as const]),
+    ...(special.has(setting) ? [['special', { fact: 'setting', value: setting }] as const] : []),
   ];
 }
 
@@ -41,19 +47,20 @@ export function planningLife(sheet: Worksheet, metal: string): PlanningLife | un
   const { is } = sheet.desk.rules.row('metals', metal);
   if (Array.isArray(is.zinc_um)) {
     const zinc = lifeOf(sheet, Number(is.zinc_um[0]));
-    return zinc && { shortest: zinc.worst, longest: zinc.years, row: undefined };
+    return zinc && { shortest: zinc.worst, longest: zinc.years, because: undefined };
   }
   const known = new Set(sheet.desk.rules.table('lives').rows.map(({ id }) => id));
-  const ids = placeKeys(sheet)
-    .map((key) => `${metal}.${key}`)
-    .filter((id) => known.has(id));
-  if (!ids.some((id) => id.startsWith(`${metal}.salt-`))) return undefined;
-  const ranges = ids.map((id) => ({ id, years: rangeCell(sheet.row('lives', id), 'years') }));
+  const fitting = placeKeys(sheet).filter(([key]) => known.has(`${metal}.${key}`));
+  if (!fitting.some(([key]) => key.startsWith('salt-'))) return undefined;
+  const ranges = fitting.map(([key, because]) => ({
+    because,
+    years: rangeCell(sheet.row('lives', `${metal}.${key}`), 'years'),
+  }));
   const least = ranges.reduce((a, b) => (b.years[0] < a.years[0] ? b : a));
   return {
     shortest: least.years[0],
     longest: Math.min(...ranges.map(({ years }) => years[1])),
-    row: least.id,
+    because: least.because,
   };
 }
 
@@ -87,6 +94,11 @@ export function barLines(sheet: Worksheet, afterYears: number): Phrase[] {
     throw error;
   }
 }
+
+const becauseLine = (why: Term): Phrase => ({
+  say: why.fact === 'cracking_risk' ? 'life-because-cracks' : 'life-because',
+  with: { why },
+});
 
 const horizon = 25;
 
@@ -148,9 +160,7 @@ export async function metalLife(sheet: Worksheet): Promise<Draft> {
     stance: suitability === 'limited' ? 'limit' : 'tell',
     verdict: { say: `life-${suitability}`, with: { ...range, why } },
     points: [
-      ...(life?.row === undefined
-        ? []
-        : [{ say: 'life-because', with: { place: { of: 'row', id: `lives/${life.row}` } as const } }]),
+      ...(life?.because === undefined ? [] : [becauseLine(life.because)]),
       { say: 'life-practice' },
       { say: 'life-hidden' },
       ...(life !== undefined && life.shortest >= 50 ? [{ say: 'life-rock' }] : []),

@@ -56,11 +56,10 @@ function proofOf(sheet: Worksheet, row: Row, which: string): Proof {
     sheet.check({
       id: 'proof-load',
       name: { say: 'check-proof' },
-      value: load,
-      limit: cap,
+      value: cap,
+      limit: load,
       unit: 'kN',
-      kind: 'plain',
-      atMost: true,
+      kind: 'characteristic',
     });
   return {
     load,
@@ -123,7 +122,7 @@ function energyLines(sheet: Worksheet, force: number): readonly Phrase[] {
         force: { value: force, unit: 'kN', exact: true },
         energy: { value: energy, unit: 'J' },
         speed: { value: speed, unit: 'm/s' },
-        times: (line / energy).toPrecision(1),
+        times: String(Math.round(line / energy / 100) * 100),
       },
     },
     { say: 'plan-stand' },

@@ -32,8 +32,11 @@ function needed(sheet: Worksheet): { need: number; name: string } {
     : { need: en959.axialStrength.value, name: 'check-pulls-out' };
 }
 
+/** Beyond this the results are not of one kind (common practice). */
+const mostScatter = 0.3;
+
 const scatterClass = (scatter: number): string =>
-  scatter > 0.3 ? 'above-30' : scatter > 0.2 ? 'above-20' : 'up-to-20';
+  scatter > mostScatter ? 'above-30' : scatter > 0.2 ? 'above-20' : 'up-to-20';
 
 export async function judgeRow(sheet: Worksheet, row: Row): Promise<{ verdict: string; need: number }> {
   const { need, name } = needed(sheet);
@@ -56,7 +59,7 @@ const mostPulls = 60;
  * Source: NIST/SEMATECH e-Handbook 7.2.6.3. Worked: mean 20, s 2.5, minimum 15 → k 2.0 → 39 pulls.
  */
 export function neededFor(row: Row, { mean, deviation, count }: Summary, need: number): Phrase[] {
-  if (row.characteristic >= need || mean < need) return [];
+  if (row.characteristic >= need || mean < need || row.scatter > mostScatter) return [];
   for (let n = count + 1; n <= mostPulls; n++)
     if (mean - factorFor(n) * deviation >= need) return [{ say: 'results-more', with: { count: n } }];
   return [{ say: 'results-more-useless', with: { count: mostPulls } }];

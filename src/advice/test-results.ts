@@ -91,7 +91,10 @@ async function measured(sheet: Worksheet, pulls: readonly number[]): Promise<Dra
   } as const;
   return {
     stance: stances[verdict] ?? 'stop',
-    verdict: { say: `results-${verdict}`, with: args },
+    verdict: {
+      say: verdict === 'upper' && sheet.isAssumed('frame') ? 'results-upper-open' : `results-${verdict}`,
+      with: args,
+    },
     points: [
       {
         say: 'results-mean',
