@@ -48,8 +48,6 @@ export const vocabularySchema = z.strictObject({
 
   /** Words that may stand inside any phrase: "from the edge" is "from edge". */
   articles: z.array(z.string().min(1)),
-  /** Short words written against the next one: the "l'" of "l'ancora" stands as a word of its own. */
-  elisions: z.array(z.string().regex(/'$/)).default([]),
   /** Forms of one word, a word a line: in gender and number they say the same. */
   variants: z.array(z.string().min(1)).default([]),
   numbers: z.strictObject({
