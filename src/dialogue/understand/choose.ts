@@ -66,6 +66,11 @@ export function choose(
     chosen.ruledOut.push(...all.filter(({ denied }) => denied).map(asFound));
     const told = all.filter(({ denied }) => !denied);
     const exact = told.filter(({ family }) => family === undefined);
+    const many = manyOf(fact, exact);
+    if (many) {
+      chosen.found.push(many);
+      return;
+    }
     // "Stainless, 316": the kind that is told settles the family.
     const families = told.filter(
       ({ family }) => family !== undefined && !exact.some(({ value }) => family.includes(String(value))),
@@ -86,6 +91,16 @@ export function choose(
     else if (sure.length > 0) conflict(fact, [...sure, ...open]);
     else if (open.length > 0) openFamily(fact, open);
     else if (told.length > 0) chosen.unsure.push(fact);
+  }
+
+  /** Of a fact that may have many, every number counts, in the order said. */
+  function manyOf(fact: string, all: readonly Mention[]): Found | null {
+    const definition = facts.facts.get(fact);
+    const numbers = inOrder(all).flatMap(({ value }) => (typeof value === 'number' ? [value] : []));
+    const [first, last] = [inOrder(all)[0], inOrder(all).at(-1)];
+    if (definition?.kind !== 'number' || !definition.many || numbers.length < 2 || !first || !last)
+      return null;
+    return { fact, value: numbers, text: textOf(first.from, last.to) };
   }
 
   function openFamily(fact: string, open: readonly Mention[]): void {

@@ -41,6 +41,11 @@ export class Collector {
     return value === null || (value >= limit.possible[0] && value <= limit.possible[1]);
   }
 
+  /** A number that fits no limit of the fact is no slip, it is of something else. */
+  possible(fact: string, quantity: Quantity): void {
+    if (this.isPossible(fact, quantity)) this.quantity(fact, quantity);
+  }
+
   put(fact: string, value: number, from: number, to: number, unit: string | null, weak = false): void {
     const limit = this.#limit(fact);
     if (!limit) return;

@@ -1,7 +1,8 @@
 /** A vocabulary made ready: every phrase in its tree, every word in the list that spelling is corrected by. */
+import { makeSplitter } from './compounds.ts';
 import { Cues } from './cues.ts';
 import { type FactsView, valuesOf } from './facts-view.ts';
-import { normalise } from './normalise.ts';
+import { fold, normalise } from './normalise.ts';
 import { PhraseTree } from './phrases.ts';
 import { type Token, tokenise } from './tokens.ts';
 import { type KnownWord, makeCorrector } from './typo.ts';
@@ -34,8 +35,8 @@ export type Language = ReturnType<typeof compile>;
 
 export function compile(vocabulary: Vocabulary, facts: FactsView) {
   const articles = new Set(vocabulary.articles);
-  const meanings = new Map<string, Set<string>>();
   const elisions = new Set(vocabulary.elisions);
+  const meanings = new Map<string, Set<string>>();
   const read = (text: string, meaning: string): Token[] => {
     const tokens = tokenise(normalise(text), [], elisions);
     for (const token of tokens) {
@@ -123,10 +124,10 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
   for (const { say, celsius } of vocabulary.temperatures) tree(say, celsius, 'temperature', temperatures);
 
   const { numbers, negation } = vocabulary;
-  const trees = {
   const numberWords = new PhraseTree<number>(articles);
   for (const [word, value] of Object.entries(numbers.words))
     numberWords.add(read(word, `number ${word}`), value);
+  const trees = {
     values,
     pending,
     nouns,
@@ -150,6 +151,8 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     compare: set(vocabulary.compare, 'compare'),
     smalltalk: set(vocabulary.smalltalk, 'smalltalk'),
     angled: set(vocabulary.angled, 'angle'),
+    timed: set(vocabulary.timed, 'timed'),
+    sheet: set(vocabulary.sheet, 'sheet'),
     plural: set(vocabulary.plural, 'plural'),
     fillers: set(vocabulary.fillers, 'filler'),
     blockedNext: set(vocabulary.blockedNext, 'blocked'),
@@ -159,12 +162,18 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     not: set(negation.before, 'not'),
     notList: set(negation.list, 'not'),
     notStop: set(negation.stop, 'not'),
+    notAfter: set(negation.after, 'not'),
+    hedgesAfter: set(vocabulary.hedgesAfter, 'hedge'),
     link: set(numbers.link, 'number'),
     one: set(numbers.one, 'number'),
     and: set(numbers.and, 'number'),
     range: set(numbers.range, 'number'),
     between: set(numbers.between, 'number'),
-    by: set(numbers.by, 'number'),
+    by: set([...numbers.by, ...numbers.byWeak], 'number'),
+    byWeak: set(numbers.byWeak, 'number'),
+    from: set(numbers.from, 'number'),
+    to: set(numbers.to, 'number'),
+    half: set(numbers.half, 'number'),
     minus: set(numbers.minus, 'number'),
     below: set(numbers.below, 'number'),
     thread: set(numbers.thread, 'number'),
@@ -186,25 +195,45 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     temperatures,
   };
   for (const word of trees.partWords.keys()) read(word, `number ${word}`);
+  const variants = readVariants(vocabulary.variants, meanings);
   const known: KnownWord[] = [...meanings].map(([word, places]) => ({
     word,
     meaning: [...places].sort().join('|'),
     guarded: [...places].some((place) => place.startsWith('value')),
   }));
-  const ordinary = new Set(vocabulary.ordinary.flatMap((line) => line.split(' ')));
+  const ordinary = new Set(vocabulary.ordinary.flatMap((line) => fold(line).split(' ')));
+  const parts = new Set(vocabulary.compounds?.parts.map(fold));
   return {
     ...trees,
     vocabulary,
+    elisions,
+    /** The other forms of a word. */
+    variantsOf: (word: string): readonly string[] => variants.get(word) ?? [],
     /** Stands in a phrase. */
     means: (word: string) => meanings.has(word),
-    isKnown: (word: string) => meanings.has(word) || ordinary.has(word),
+    isKnown: (word: string) => meanings.has(word) || ordinary.has(word) || parts.has(word),
+    split: makeSplitter(vocabulary.compounds, vocabulary.endings),
+    abbreviations: new Set(vocabulary.abbreviations.map(fold)),
     correct: makeCorrector(known),
   };
 }
-    elisions,
 
 /** "seacliff" for "sea cliff"; short ones could be a word of their own. */
 function joinedForm(tokens: readonly Token[]): string | null {
   const joined = tokens.map((token) => token.text).join('');
   return tokens.length > 1 && tokens.length < 4 && joined.length >= 7 ? joined : null;
+}
+
+/** Every form of a word has the meanings of all of them. */
+function readVariants(lines: readonly string[], meanings: Map<string, Set<string>>): Map<string, string[]> {
+  const variants = new Map<string, string[]>();
+  for (const line of lines) {
+    const words = line.split(' ').map(fold);
+    const said = words.flatMap((word) => [...(meanings.get(word) ?? [])]);
+    for (const word of words) {
+      if (said.length > 0) meanings.set(word, new Set([...(meanings.get(word) ?? []), ...said]));
+      variants.set(word, [...(variants.get(word) ?? []), ...words.filter((other) => other !== word)]);
+    }
+  }
+  return variants;
 }

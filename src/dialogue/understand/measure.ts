@@ -26,8 +26,10 @@ export type Dimension =
   | 'years'
   | 'money'
   | 'percent'
+  | 'mass-per-length'
   | 'degree'
   | 'pieces'
+  | 'volume'
   | 'bare';
 
 const isOneOf = <T extends string>(units: readonly T[], unit: string): unit is T =>
@@ -43,7 +45,9 @@ export function dimensionOf(unit: string | null): Dimension {
   if (isOneOf(stressUnits, unit)) return 'stress';
   if (unit === 'a') return 'years';
   if (unit === '%') return 'percent';
+  if (unit === 'g/m') return 'mass-per-length';
   if (unit === 'pcs') return 'pieces';
+  if (unit === 'ml') return 'volume';
   return unit === '°' ? 'degree' : 'money';
 }
 
@@ -68,7 +72,8 @@ export function inFactUnit(value: number, unit: string | null, factUnit: string)
   if (isOneOf(massUnits, unit)) return factUnit === 'kg' ? toKg(value, unit) : null;
   if (isOneOf(stressUnits, unit)) return factUnit === 'MPa' ? toMpa(value, unit) : null;
   if (unit === '°') return factUnit === '°' || factUnit === '°C' ? value : null;
-  if (unit === 'a' || unit === '%') return factUnit === unit ? value : null;
+  if (unit === 'a' || unit === '%' || unit === 'ml' || unit === 'g/m')
+    return factUnit === unit ? value : null;
   return factUnit === 'money' ? value : null;
 }
 

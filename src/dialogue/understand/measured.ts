@@ -4,6 +4,7 @@ import { hoursSincePeriod } from './clock.ts';
 import { Collector } from './collect.ts';
 import type { Language, RoleCue } from './compile.ts';
 import type { FactsView } from './facts-view.ts';
+import { legAngles } from './legs.ts';
 import { dimensionOf, dimensionOfFact, inFactUnit } from './measure.ts';
 import type { Mention } from './mention.ts';
 import type { UnderstandContext } from './parsed.ts';
@@ -11,6 +12,7 @@ import type { Match, Word } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
 import { assignRoles } from './roles.ts';
 import type { Item } from './sizes.ts';
+import { readTimed, untimed } from './timed.ts';
 
 const LENGTHS = new Set([
   'diameter_mm',
@@ -20,6 +22,8 @@ const LENGTHS = new Set([
   'edge_distance_mm',
   'spacing_mm',
 ]);
+/** With one of these a weight is what hangs or falls, and no strength. */
+const WEIGHED = new Set(['fall_factor', 'fall_m', 'span_m', 'sag_m', 'angle_deg', 'leg_a_deg', 'use']);
 const NEVER_LENGTH = new Set(['force', 'mass', 'temperature', 'time', 'stress']);
 
 export interface Measured extends Pick<Collector, 'mentions' | 'problems'> {
@@ -47,6 +51,12 @@ function fits(role: string, item: Item, unitOf: (fact: string) => string): boole
   return dimension === expected || (bare && !inWords);
 }
 
+const isPercent = (item: Item): boolean =>
+  item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'percent';
+
+const isVolume = (item: Item): boolean =>
+  item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'volume';
+
 const covers = (cue: Match<RoleCue>, { from, to }: Quantity): boolean =>
   cue.from <= from && cue.to >= to && cue.to - cue.from > to - from;
 
@@ -63,11 +73,14 @@ export function readMeasures(
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
   const cues = language.roles.all(words);
+  const timed = readTimed(all, words, language);
   // "Between the two bolts" counts nothing.
-  const items = all.filter(
+  const plain = untimed(all, timed).filter(
     (item) =>
       item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity)),
   );
+  const legs = legAngles(plain, cues);
+  const items = plain.filter((item) => item.kind === 'size' || !legs.includes(item.quantity));
   const holeNamed = cues.some((cue) => cue.said.some(({ role }) => role === 'hole_diameter_mm'));
   const doubtOf = (role: string, item: Item): number | null => {
     const condition = language.onlyWith.get(role);
@@ -83,11 +96,23 @@ export function readMeasures(
   const angled = present(language.angled);
   const isAngle = ({ unit, high }: Quantity): boolean => unit === '°' && high > SURELY_CELSIUS && angled;
 
+  for (const { hours, celsius, from, to, ofSheet } of timed) {
+    collector.put(ofSheet ? 'sheet_hours' : 'step_hours', hours, from, to, 'h');
+    collector.put(ofSheet ? 'sheet_temperature_c' : 'step_temperature_c', celsius, from, to, 'C');
+  }
+  const moist = assigned.some((told) => told?.role === 'humidity_pct') || items.some(isPercent);
+  legs.forEach((leg, index) => {
+    collector.put(index === 0 ? 'leg_a_deg' : 'leg_b_deg', leg.high, leg.from, leg.to, leg.unit);
+  });
   const naming: boolean[] = [];
   const open: Quantity[] = [];
   for (const [index, item] of items.entries()) {
     const told = assigned[index] ?? null;
-    if (told) for (let at = told.cue.from; at < told.cue.to; at++) naming[at] = true;
+    // "Load" beside a weight asks for the load.
+    const mass =
+      told?.role === 'load_kn' && item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'mass';
+    if (told && !mass && !isVolume(item))
+      for (let at = told.cue.from; at < told.cue.to; at++) naming[at] = true;
     if (item.kind === 'size') {
       const { from, to } = item.size;
       const ofHole = told?.role === 'hole_diameter_mm' && (told.cue.to === from || told.cue.from === to);
@@ -95,9 +120,12 @@ export function readMeasures(
       continue;
     }
     const { quantity } = item;
-    if (told?.role === 'ignore' || quantity.listed) continue;
-    if (told === null || (told.role === 'temperature_c' && isAngle(quantity))) open.push(quantity);
+    const volume = isVolume(item);
+    if ((told?.role === 'ignore' && !volume) || quantity.listed) continue;
+    if (volume || mass || told === null || (told.role === 'temperature_c' && isAngle(quantity)))
+      open.push(quantity);
     else if (told.role === 'size') collector.lone(quantity);
+    else if (told.role === 'air' && moist) collector.quantity('air_temperature_c', quantity);
     else if (told.role === 'air') collector.unclear('temperature_c', quantity);
     else collector.quantity(told.role, quantity);
   }
@@ -108,7 +136,9 @@ export function readMeasures(
       : null;
   const askedUnit = asked === null ? '' : collector.unitOf(asked);
   const answers = open.filter(({ unit }) => unit === null || inFactUnit(1, unit, askedUnit) !== null);
-  const fall = collector.mentions.some(({ fact }) => fact === 'fall_factor');
+  const airNamed = cues.some((cue) => cue.said.some(({ role }) => role === 'air'));
+  const weighed =
+    [...collector.mentions, ...values].some(({ fact }) => WEIGHED.has(fact)) || open.some(isAngle);
   const priced = open.some(({ unit }) => dimensionOf(unit) === 'money');
   if (priced && present(language.either)) drop('unit_cost');
   for (const quantity of open) {
@@ -142,7 +172,9 @@ export function readMeasures(
     else if (dimension === 'force') collector.quantity('load_kn', quantity);
     else if (dimension === 'stress') collector.quantity('ucs_mpa', quantity);
     else if (dimension === 'pieces') collector.quantity('count', quantity);
-    else if (dimension === 'mass' && fall) collector.quantity('mass_kg', quantity);
+    else if (dimension === 'volume') collector.possible('cartridge_ml', quantity);
+    else if (dimension === 'percent' && airNamed) collector.quantity('humidity_pct', quantity);
+    else if (dimension === 'mass' && weighed) collector.quantity('mass_kg', quantity);
     else if (dimension === 'mass' && asked !== 'mass_kg') collector.mismatch('load_kn', quantity);
     else return false;
     return true;

@@ -1,7 +1,10 @@
+import type { FactValue } from '../../contracts/facts.ts';
+
 /** What a message says, in the ids and units of rules/facts.json. */
 export interface Found {
   readonly fact: string;
-  readonly value: string | number;
+  /** Several numbers where the fact may have many, in the order said. */
+  readonly value: FactValue;
   /** The words it came from. */
   readonly text: string;
   /** The unit that was said; the value is already in the fact's own unit. */

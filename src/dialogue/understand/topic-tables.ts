@@ -1,5 +1,14 @@
 /** What facts tell about the topic of a message that does not name it. */
 
+/** Rock, size and what it is held by: then "strong enough?" is about that size, whatever else is named. */
+export const WHOLE: readonly (readonly string[])[] = [
+  ['rock', 'length_mm', 'adhesive'],
+  ['rock', 'length_mm', 'anchor', 'diameter_mm'],
+];
+
+/** Without one of these "strong enough" asks about no load. */
+export const LOADS: readonly string[] = ['load_kn', 'fall_factor', 'tension_kn', 'mass_kg'];
+
 /** "10x80 in granite, ok?": the first row of which all facts were said gives the topic. */
 export const JUDGED: readonly (readonly [topic: string, facts: readonly string[]])[] = [
   ['spacing', ['spacing_mm']],
@@ -9,6 +18,10 @@ export const JUDGED: readonly (readonly [topic: string, facts: readonly string[]
   ['embedment', ['embedment_mm']],
   ['inspect', ['signs']],
   ['cure', ['hours_since']],
+  ['cure', ['step_hours']],
+  ['cure', ['sheet_hours']],
+  ['adhesive-amount', ['hole_diameter_mm', 'diameter_mm']],
+  ['adhesive', ['cartridge']],
   ['adhesive', ['adhesive']],
   ['load', ['load_kn']],
   ['load', ['fall_factor']],
@@ -40,8 +53,18 @@ export const COMPARED: Readonly<Record<string, string>> = {
 export const IMPLIED: Readonly<Record<string, string>> = {
   signs: 'inspect',
   hours_since: 'cure',
+  step_hours: 'cure',
+  sheet_hours: 'cure',
+  cartridge: 'adhesive',
+  air_temperature_c: 'material',
   fall_factor: 'load',
   tension_kn: 'load',
+  span_m: 'load',
+  sag_m: 'load',
+  angle_deg: 'load',
+  leg_a_deg: 'load',
+  fall_m: 'load',
+  mass_kg: 'load',
   coating_um: 'coating-life',
   unit_cost: 'cost',
   labour_cost: 'cost',

@@ -2,7 +2,7 @@
 import type { Language } from './compile.ts';
 import type { Mention } from './mention.ts';
 import type { Word } from './phrases.ts';
-import { COMPARED, HIDES, IMPLIED, JUDGED, PLACE } from './topic-tables.ts';
+import { COMPARED, HIDES, IMPLIED, JUDGED, LOADS, PLACE, WHOLE } from './topic-tables.ts';
 
 /** A sum below this is no topic. */
 const ENOUGH = 3;
@@ -84,13 +84,18 @@ export function findTopics(input: TopicInput): TopicResult {
     ({ text }, at) => text === '?' || (opens(at) && language.asks.longest(words, at) !== null),
   );
   if (input.pulls) add('pulltest-result', 4, words.length);
+  if (free && judged && WHOLE.some((facts) => facts.every((fact) => spokenOf.has(fact)))) {
+    add('embedment', CLEAR + 1, words.length);
+    if (!LOADS.some((fact) => spokenOf.has(fact))) tallies.delete('load');
+  }
   if (free && (judged || (asked && best() < ENOUGH))) {
     const topic = JUDGED.find(([, facts]) => facts.every((fact) => spokenOf.has(fact)))?.[0];
     if (topic !== undefined && (judged || !input.hasTopic || topic === 'material'))
       add(topic, 3, words.length);
   }
+  const clearest = (): number => Math.max(0, ...[...tallies.values()].map((tally) => tally.clearest));
   for (const [fact, topic] of Object.entries(IMPLIED))
-    if (free && spokenOf.has(fact) && best() < ENOUGH) add(topic, 3, words.length);
+    if (free && spokenOf.has(fact) && clearest() < ENOUGH) add(topic, 3, words.length);
   const placed = PLACE.filter((fact) => spokenOf.has(fact)).length;
   if (best() < ENOUGH && free && !input.hasTopic && placed > 1 && onlyPlace(spokenOf))
     add('material', 3, words.length);

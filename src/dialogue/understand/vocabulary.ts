@@ -68,6 +68,13 @@ export const vocabularySchema = z.strictObject({
     range: phrases,
     between: phrases,
     by: phrases,
+    /** The same unless nouns are counted after it: "10 per 80", but "resina per 20 fittoni". */
+    byWeak: z.array(phrase).default([]),
+    /** A range only together, and not after a noun that has a size: "da 5 a 8", "fix da 10 a 15 cm dal bordo". */
+    from: z.array(phrase).default([]),
+    to: z.array(phrase).default([]),
+    /** After a unit, half of it more: "un'ora e mezza". */
+    half: z.array(phrase).default([]),
     minus: phrases,
     /** After a temperature: "5 below zero". */
     below: phrases,
@@ -96,6 +103,10 @@ export const vocabularySchema = z.strictObject({
 
   /** Several anchors: "20 x 12 mm bolts". */
   plural: phrases,
+  /** Joins hours to the temperature that they were spent at: "6 h at 10 °C". */
+  timed: phrases.optional(),
+  /** What stands behind one of these is the data sheet's. */
+  sheet: phrases.optional(),
   /** With one of these, degrees above 30 are an angle. */
   angled: phrases,
 
@@ -163,8 +174,16 @@ export const vocabularySchema = z.strictObject({
   ),
   smalltalk: phrases,
 
-  negation: z.strictObject({ before: phrases, list: phrases, stop: phrases.optional() }),
+  /** `after`: it denies what stands before it if nothing but a mark follows ("Granit ist es nicht"). */
+  negation: z.strictObject({
+    before: phrases,
+    list: phrases,
+    stop: phrases.optional(),
+    after: phrases.optional(),
+  }),
   hedges: phrases,
+  /** They stand behind what they make unsure: "Granit oder so". */
+  hedgesAfter: phrases.optional(),
   dontKnow: phrases,
   /** Proper names follow: "the route called …". */
   named: phrases,

@@ -3,6 +3,8 @@ import { type Case, contextOf, loadCases, loadUnderstand, told } from './setup.t
 
 const { understand } = await loadUnderstand();
 
+const files = ['messages-seen.json', 'messages-late.json', 'messages-strength.json'];
+
 function score(cases: readonly Case[]) {
   let topics = 0;
   let right = 0;
@@ -12,7 +14,7 @@ function score(cases: readonly Case[]) {
   for (const one of cases) {
     const parsed = understand(one.say, contextOf(one));
     const got = Object.entries(told(parsed));
-    const good = got.filter(([fact, value]) => one.facts[fact] === value).length;
+    const good = got.filter(([fact, value]) => String(one.facts[fact]) === String(value)).length;
     const sought = Object.keys(one.facts).length;
     right += good;
     wrong += got.length - good;
@@ -25,7 +27,7 @@ function score(cases: readonly Case[]) {
 }
 
 describe('messages, topic and exact facts', () => {
-  it.each(['messages-seen.json', 'messages-late.json'])('%s', async (name) => {
+  it.each(files)('%s', async (name) => {
     const cases = await loadCases(name);
     const { topic, f1, faults } = score(cases);
     console.log(
@@ -38,7 +40,7 @@ describe('messages, topic and exact facts', () => {
 
   it('covers every fact that the vocabulary has words for, and every topic', async () => {
     const { view, vocabulary } = await loadUnderstand();
-    const cases = [...(await loadCases('messages-seen.json')), ...(await loadCases('messages-late.json'))];
+    const cases = (await Promise.all(files.map(loadCases))).flat();
     const facts = new Set(cases.flatMap(({ facts: found }) => Object.keys(found)));
     const topics = new Set(cases.map(({ topic }) => topic));
     const known = [...Object.keys(vocabulary.values), ...Object.keys(vocabulary.roles)];

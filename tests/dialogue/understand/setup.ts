@@ -3,6 +3,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
+import type { FactValue } from '../../../src/contracts/facts.ts';
 import {
   type FactsView,
   loadVocabulary,
@@ -36,7 +37,7 @@ export async function loadUnderstand() {
 const caseSchema = z.strictObject({
   say: z.string(),
   topic: z.string().nullable(),
-  facts: z.record(z.string(), z.union([z.string(), z.number()])),
+  facts: z.record(z.string(), z.union([z.string(), z.number(), z.array(z.number())])),
   context: z.strictObject({ pending: z.string().optional(), topic: z.string().optional() }).optional(),
 });
 export type Case = z.infer<typeof caseSchema>;
@@ -51,5 +52,5 @@ export const contextOf = ({ context }: Case) => ({
   ...(context?.topic === undefined ? {} : { topic: context.topic }),
 });
 
-export const told = (parsed: Parsed): Record<string, string | number> =>
+export const told = (parsed: Parsed): Record<string, FactValue> =>
   Object.fromEntries(parsed.found.map(({ fact, value }) => [fact, value]));
