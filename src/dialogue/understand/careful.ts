@@ -11,6 +11,9 @@ export const HIGH_IS_CAREFUL: ReadonlySet<string> = new Set([
   'span_m',
   'stick_out_mm',
   'angle_deg',
+  'fall_m',
+  'rope_peak_kn',
+  'line_g_per_m',
 ]);
 
 /** "Within 250 m of the sea" is how the standards say it, and it is the band that counts. */
@@ -21,6 +24,8 @@ export const LIMIT_IS_VALUE: ReadonlySet<string> = new Set([
   'tension_kn',
   'mass_kg',
   'fall_factor',
+  'fall_m',
+  'rope_peak_kn',
   'horizon_years',
 ]);
 
