@@ -30,6 +30,10 @@ export class Collector {
     return definition?.kind === 'number' ? definition : null;
   }
 
+  isMany(fact: string): boolean {
+    return this.#limit(fact)?.many === true;
+  }
+
   unitOf(fact: string): string {
     return this.#limit(fact)?.unit ?? '1';
   }

@@ -150,6 +150,8 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     either: set(vocabulary.either, 'either'),
     compare: set(vocabulary.compare, 'compare'),
     smalltalk: set(vocabulary.smalltalk, 'smalltalk'),
+    stopped: set(vocabulary.results?.stopped, 'results'),
+    failed: set(vocabulary.results?.failed, 'results'),
     angled: set(vocabulary.angled, 'angle'),
     timed: set(vocabulary.timed, 'timed'),
     sheet: set(vocabulary.sheet, 'sheet'),

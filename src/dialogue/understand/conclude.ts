@@ -3,6 +3,7 @@ import { isAct } from './acts.ts';
 import type { Command } from './command.ts';
 import type { Language } from './compile.ts';
 import { type FactsView, valuesOf } from './facts-view.ts';
+import { readOptions } from './options.ts';
 import type { Act, Found, Parsed, Problem, UnderstandContext } from './parsed.ts';
 import type { PhraseTree, Word } from './phrases.ts';
 import type { Reading } from './reading.ts';
@@ -37,7 +38,9 @@ export function conclude(
     hasTopic: context.topic !== undefined,
   });
   const topics = topicsOf(reading, scored, language, command);
-  const found = withAnswer(reading, pending, facts);
+  const costed = topics.includes('cost') || (topics.length === 0 && context.topic === 'cost');
+  const told = { found: withAnswer(reading, pending, facts), problems: reading.problems };
+  const { found, problems: ofFacts } = (costed ? readOptions(reading, told) : undefined) ?? told;
   const act = actOf(reading, found, topics, language, command, pending);
   const measured = reading.items.some((item) => item.kind === 'size' || item.quantity.unit !== null);
   const understood =
@@ -47,7 +50,7 @@ export function conclude(
     measured ||
     spokenOf.size + found.length + chosen.ruledOut.length > 0;
   const wordy = words.some(({ kind }) => kind === 'word');
-  const problems: Problem[] = [...reading.problems];
+  const problems: Problem[] = [...ofFacts];
   if (!understood && wordy && pending !== undefined && facts.facts.get(pending)?.kind === 'number')
     problems.push({ kind: 'not-a-number', fact: pending, text: reading.clean.trim().slice(0, 80) });
   return {

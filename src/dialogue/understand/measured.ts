@@ -11,6 +11,7 @@ import type { UnderstandContext } from './parsed.ts';
 import type { Match, Word } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
 import { assignRoles } from './roles.ts';
+import { readRows } from './rows.ts';
 import type { Item } from './sizes.ts';
 import { readTimed, untimed } from './timed.ts';
 
@@ -80,7 +81,10 @@ export function readMeasures(
       item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity)),
   );
   const legs = legAngles(plain, cues);
-  const items = plain.filter((item) => item.kind === 'size' || !legs.includes(item.quantity));
+  const { rows, claimed } = readRows(plain, words, language, context.pending);
+  const items = plain.filter(
+    (item) => item.kind === 'size' || !(legs.includes(item.quantity) || claimed.has(item.quantity)),
+  );
   const holeNamed = cues.some((cue) => cue.said.some(({ role }) => role === 'hole_diameter_mm'));
   const doubtOf = (role: string, item: Item): number | null => {
     const condition = language.onlyWith.get(role);
@@ -104,6 +108,10 @@ export function readMeasures(
   legs.forEach((leg, index) => {
     collector.put(index === 0 ? 'leg_a_deg' : 'leg_b_deg', leg.high, leg.from, leg.to, leg.unit);
   });
+  for (const { fact, quantities, unit, times } of rows)
+    for (const quantity of quantities)
+      for (let time = 0; time < times; time++)
+        collector.quantity(fact, { ...quantity, unit: quantity.unit ?? unit });
   const naming: boolean[] = [];
   const open: Quantity[] = [];
   for (const [index, item] of items.entries()) {
@@ -139,11 +147,14 @@ export function readMeasures(
   const airNamed = cues.some((cue) => cue.said.some(({ role }) => role === 'air'));
   const weighed =
     [...collector.mentions, ...values].some(({ fact }) => WEIGHED.has(fact)) || open.some(isAngle);
-  const priced = open.some(({ unit }) => dimensionOf(unit) === 'money');
-  if (priced && present(language.either)) drop('unit_cost');
+  const manyAsked = asked !== null && collector.isMany(asked) && answers.length > 1;
+  const priced = collector.mentions.some(({ fact }) => fact === 'unit_cost');
   for (const quantity of open) {
-    if (asked !== null && answers.length === 1 && quantity === answers[0])
+    if (asked !== null && (answers.length === 1 || manyAsked) && answers.includes(quantity))
       collector.quantity(asked, quantity);
+    else if (isPrice(quantity)) collector.quantity('unit_cost', quantity);
+    else if (dimensionOf(quantity.unit) === 'years' && ofMetal(quantity))
+      collector.quantity('life_years', quantity);
     else if (!byUnit(quantity) && asked !== null && open.length === 1 && quantity.unit)
       collector.mismatch(asked, quantity);
   }
@@ -189,9 +200,21 @@ export function readMeasures(
     return null;
   }
 
-  function drop(fact: string): void {
-    for (let at = collector.mentions.length - 1; at >= 0; at--)
-      if (collector.mentions[at]?.fact === fact) collector.mentions.splice(at, 1);
+  /** Right after a metal, "titanium 63", or right before it, "63 for titanium". */
+  function ofMetal({ from, to }: Quantity): boolean {
+    const filled = (start: number, end: number): boolean =>
+      end >= start &&
+      (end === start || (end - start < 3 && language.fillers.covers(words.slice(start, end))));
+    return values.some(
+      (value) => value.fact === 'metal' && (filled(value.to, from) || filled(to, value.from)),
+    );
+  }
+
+  /** The price of a second choice stands beside its metal, or after the first price. */
+  function isPrice(quantity: Quantity): boolean {
+    const dimension = dimensionOf(quantity.unit);
+    if (dimension === 'money') return priced || ofMetal(quantity) || present(language.either);
+    return priced && dimension === 'bare' && !quantity.thread && !quantity.fraction && ofMetal(quantity);
   }
 
   function readPeriods(): void {

@@ -70,13 +70,19 @@ export function read(
     mentions,
     naming: measured.naming,
     chosen,
-    found: combineFound([...chosen.found, ...requests.slice(0, 1)], words, language),
+    found: combineFound([...results(chosen.found), ...requests.slice(0, 1)], words, language),
     requests,
     problems,
     unknownFacts: [...new Set([...unknownFacts(words, language, context.pending), ...chosen.unsure])],
     spokenOf: new Set([...standing, ...problems].flatMap(({ fact }) => fact ?? [])),
     corrects: correctedAt !== null,
   };
+}
+
+/** "Three failed at 18, 21, 24" tells of pulls to failure and of no proof tests. */
+function results(found: readonly Found[]): readonly Found[] {
+  const pulls = found.some(({ fact }) => fact === 'pulls_kn');
+  return pulls ? found.filter(({ fact }) => fact !== 'proof_tests') : found;
 }
 
 /** Words of values that are partly numbers ("316", "grade 2"): they are no quantities. */

@@ -70,6 +70,13 @@ export const IMPLIED: Readonly<Record<string, string>> = {
   labour_cost: 'cost',
 };
 
+/** Told in any way, these leave no doubt what it is about. */
+export const TOLD: Readonly<Record<string, string>> = {
+  proof_tests: 'pulltest-result',
+  stopped_kn: 'pulltest-result',
+  pulls_other_kn: 'compare',
+};
+
 /** Where the first is asked, words of the others only belong to it: "remind me to check the belay". */
 export const HIDES: Readonly<Record<string, readonly string[]>> = {
   'pulltest-record': ['pulltest-plan', 'pulltest-result', 'load', 'register', 'inspect', 'compare'],

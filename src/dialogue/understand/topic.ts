@@ -2,7 +2,7 @@
 import type { Language } from './compile.ts';
 import type { Mention } from './mention.ts';
 import type { Word } from './phrases.ts';
-import { COMPARED, HIDES, IMPLIED, JUDGED, LOADS, PLACE, WHOLE } from './topic-tables.ts';
+import { COMPARED, HIDES, IMPLIED, JUDGED, LOADS, PLACE, TOLD, WHOLE } from './topic-tables.ts';
 
 /** A sum below this is no topic. */
 const ENOUGH = 3;
@@ -83,7 +83,9 @@ export function findTopics(input: TopicInput): TopicResult {
   const asked = words.some(
     ({ text }, at) => text === '?' || (opens(at) && language.asks.longest(words, at) !== null),
   );
-  if (input.pulls) add('pulltest-result', 4, words.length);
+  if (input.pulls || spokenOf.has('pulls_kn')) add('pulltest-result', 4, words.length);
+  for (const [fact, topic] of Object.entries(TOLD))
+    if (free && spokenOf.has(fact)) add(topic, CLEAR, words.length);
   if (free && judged && WHOLE.some((facts) => facts.every((fact) => spokenOf.has(fact)))) {
     add('embedment', CLEAR + 1, words.length);
     if (!LOADS.some((fact) => spokenOf.has(fact))) tallies.delete('load');

@@ -107,6 +107,8 @@ export const vocabularySchema = z.strictObject({
   timed: phrases.optional(),
   /** What stands behind one of these is the data sheet's. */
   sheet: phrases.optional(),
+  /** Test results: before a load, or after the number that counts it ("two stopped at 25"). */
+  results: z.strictObject({ stopped: phrases, failed: phrases }).optional(),
   /** With one of these, degrees above 30 are an angle. */
   angled: phrases,
 

@@ -3,7 +3,7 @@ import { type Case, contextOf, loadCases, loadUnderstand, told } from './setup.t
 
 const { understand } = await loadUnderstand();
 
-const files = ['messages-seen.json', 'messages-late.json', 'messages-strength.json'];
+const files = ['messages-seen.json', 'messages-late.json', 'messages-strength.json', 'messages-results.json'];
 
 function score(cases: readonly Case[]) {
   let topics = 0;

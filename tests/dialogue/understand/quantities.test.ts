@@ -58,7 +58,7 @@ describe('loads, people, times, money', () => {
     ['humidity 85 %', { humidity_pct: 85 }],
     ['UCS 45 MPa', { ucs_mpa: 45 }],
     ['schmidt hammer 42', { rebound: 42 }],
-    ['22, 24, 19 and 25 kN', {}],
+    ['22, 24, 19 and 25 kN', { pulls_kn: [22, 24, 19, 25] }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
 
   it('counts from the end of yesterday evening', () => {

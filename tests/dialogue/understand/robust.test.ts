@@ -10,8 +10,11 @@ const sound = (text: string, pending?: string): boolean => {
   const values = [...parsed.found, ...parsed.ruledOut, ...parsed.alternatives.flat()];
   return values.every(({ fact, value }) => {
     const definition = view.facts.get(fact);
-    if (definition?.kind === 'number')
-      return typeof value === 'number' && value >= definition.possible[0] && value <= definition.possible[1];
+    if (definition?.kind === 'number') {
+      const [least, most] = definition.possible;
+      const numbers = typeof value === 'object' && definition.many ? value : [value];
+      return numbers.every((one) => typeof one === 'number' && one >= least && one <= most);
+    }
     return definition?.kind === 'choice' && typeof value === 'string';
   });
 };

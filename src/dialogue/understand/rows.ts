@@ -1,0 +1,134 @@
+/** Rows of test results: which numbers are the loads of one group, of a second one, or of pulls that were stopped. */
+import type { Language } from './compile.ts';
+import { dimensionOf } from './measure.ts';
+import type { PhraseTree, Word } from './phrases.ts';
+import type { Quantity } from './quantities.ts';
+import type { Item } from './sizes.ts';
+
+export interface ResultRow {
+  readonly fact: string;
+  readonly quantities: readonly Quantity[];
+  /** The unit that was said once for the whole row. */
+  readonly unit: string | null;
+  /** "Two stopped at 25": so many times the one number. */
+  readonly times: number;
+}
+
+export interface Results {
+  readonly rows: readonly ResultRow[];
+  /** Numbers that are part of a row or count one: no facts of their own. */
+  readonly claimed: ReadonlySet<Quantity>;
+}
+
+interface Group {
+  readonly quantities: readonly Quantity[];
+  /** The number before it that counts it. */
+  readonly counter: Quantity | null;
+  readonly cue: 'stopped' | 'failed' | null;
+}
+
+/** Fewer numbers than this are a row only beside another one, or as the answer to the question. */
+const SHORTEST_ROW = 3;
+const MOST_COUNTED = 50;
+const RESULTS: ReadonlySet<string> = new Set(['pulls_kn', 'pulls_other_kn', 'stopped_kn']);
+const none: Results = { rows: [], claimed: new Set() };
+
+/** "Five bolts" are counted; a load is written in digits and no noun follows it. */
+const isLoad = (quantity: Quantity, words: readonly Word[], language: Language): boolean => {
+  const { unit, thread, fraction, negative, inWords, low, high, to } = quantity;
+  const plain = !thread && !fraction && !negative && low === high;
+  if (!plain || !['bare', 'force'].includes(dimensionOf(unit))) return false;
+  return counts(quantity, words, language) || !(inWords || language.plural.longest(words, to) !== null);
+};
+
+const isIn = (tree: PhraseTree<true>, words: readonly Word[], from: number, to: number): boolean =>
+  words.slice(from, to).some((_, index) => {
+    const match = tree.longest(words, from + index);
+    return match !== null && match.to <= to;
+  });
+
+function joins(a: Quantity, b: Quantity, words: readonly Word[], language: Language): boolean {
+  const between = words.slice(a.to, b.from);
+  return between.length === 0 || (between.length <= 2 && language.list.covers(between));
+}
+
+/** "Two stopped at …", "3 of them failed at …": it counts what follows. */
+function counts(quantity: Quantity, words: readonly Word[], language: Language): boolean {
+  const { low, unit, to } = quantity;
+  if (unit !== null || !Number.isInteger(low) || low > MOST_COUNTED) return false;
+  const filler = language.fillers.longest(words, to)?.to ?? to;
+  return [to, filler, filler + 1].some(
+    (at) => language.stopped.longest(words, at) !== null || language.failed.longest(words, at) !== null,
+  );
+}
+
+function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: Language): Group[] {
+  const groups: Group[] = [];
+  let row: Quantity[] = [];
+  let counter: Quantity | null = null;
+  let from = 0;
+  const close = (): void => {
+    const [first] = row;
+    if (first) {
+      const cue = isIn(language.stopped, words, from, first.from)
+        ? 'stopped'
+        : isIn(language.failed, words, from, first.from)
+          ? 'failed'
+          : null;
+      groups.push({ quantities: row, counter, cue });
+      from = row.at(-1)?.to ?? from;
+      counter = null;
+    }
+    row = [];
+  };
+  for (const load of loads) {
+    const last = row.at(-1);
+    if (counts(load, words, language)) {
+      close();
+      counter = load;
+      from = load.to;
+      continue;
+    }
+    if (last && !joins(last, load, words, language)) close();
+    row.push(load);
+  }
+  close();
+  return groups;
+}
+
+export function readRows(
+  items: readonly Item[],
+  words: readonly Word[],
+  language: Language,
+  pending: string | undefined,
+): Results {
+  const loads = items.flatMap((item) =>
+    item.kind === 'quantity' && isLoad(item.quantity, words, language) ? [item.quantity] : [],
+  );
+  const groups = groupsOf(loads, words, language);
+  const answering = pending !== undefined && RESULTS.has(pending);
+  const long = groups.filter(({ quantities }) => quantities.length >= SHORTEST_ROW);
+  const cued = groups.filter(({ cue }) => cue !== null);
+  const inForce = loads.some(({ unit }) => unit !== null);
+  const spoken = isIn(language.failed, words, 0, words.length);
+  const rowsThere = long.length > 1 || (long.length === 1 && (inForce || spoken));
+  if (!answering && !rowsThere && !(cued.length > 1 && inForce)) return none;
+  const rows: ResultRow[] = [];
+  const claimed = new Set<Quantity>();
+  const order = pending === 'pulls_other_kn' ? ['pulls_other_kn'] : ['pulls_kn', 'pulls_other_kn'];
+  let next = 0;
+  for (const { quantities, counter, cue } of groups) {
+    const isRow = quantities.length >= SHORTEST_ROW || cue !== null || (answering && groups.length === 1);
+    if (!isRow) continue;
+    const stopped = cue === 'stopped' || pending === 'stopped_kn';
+    // A single failure beside a row belongs to it: "… and one failed at 12".
+    const single = !stopped && quantities.length < SHORTEST_ROW && next > 0;
+    const fact = stopped ? 'stopped_kn' : order[single ? next - 1 : next];
+    if (fact === undefined) continue;
+    if (!stopped && !single) next++;
+    const unit = quantities.find((one) => one.unit !== null)?.unit ?? null;
+    rows.push({ fact, quantities, unit, times: quantities.length === 1 ? (counter?.low ?? 1) : 1 });
+    for (const one of counter === null ? quantities : [...quantities, counter]) claimed.add(one);
+  }
+  return { rows, claimed };
+}
