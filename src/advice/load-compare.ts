@@ -45,6 +45,18 @@ function design(sheet: Worksheet, load: number): Phrase[] {
   return [{ say: holds ? 'load-design-met' : 'load-design-short', with: factors }];
 }
 
+/** What practice plans an anchor of this use for; the rare highest load is also what every load is checked against. */
+export function planLine(sheet: Worksheet, row: string): Phrase {
+  const use = sheet.row('uses', row);
+  return {
+    say: 'load-plan',
+    with: {
+      usual: metricKn(numberCell(use, 'action_kn')),
+      rare: metricKn(numberCell(use, 'accidental_kn')),
+    },
+  };
+}
+
 /**
  * Lines and checks on one load, in kN, that one anchor may get. `row` is the use whose rare highest load counts
  * when nobody told the use. `ok` is false when the load is more than that, or more than the tests allow.

@@ -1,5 +1,5 @@
 /** How hard a fall into the rope pulls: on the climber, on the top bolt, on the belay. */
-import type { Phrase } from '../contracts/phrase.ts';
+import type { Measure, Phrase } from '../contracts/phrase.ts';
 import { fallForce, legForce } from '../engineering/index.ts';
 import type { Draft } from './draft.ts';
 import { compare } from './load-compare.ts';
@@ -13,7 +13,7 @@ import {
   stiffest,
   withDrag,
 } from './load-rope.ts';
-import { degrees, exactly, kn, massTold, metricKn, roundedUp, type Weight } from './load-weight.ts';
+import { degrees, kn, massTold, metricKn, roundedUp, type Weight } from './load-weight.ts';
 import type { Worksheet } from './worksheet.ts';
 
 /** Strength of a basic carabiner, gate closed and open, kN: EN 12275:2013, class B. */
@@ -66,12 +66,12 @@ function commonRope(sheet: Worksheet, { mass }: Weight, { factor }: Fall, onBela
   };
 }
 
-function dragLine({ factor, effective }: Fall): Phrase {
+function dragLine({ factor, effective }: Fall, shown: Measure): Phrase {
   return effective < 1.03 * factor
     ? { say: 'load-fall-strands' }
     : {
         say: 'load-fall-drag',
-        with: { factor: exactly(factor, '1'), effective: { value: effective, unit: '1' } },
+        with: { factor: shown, effective: { value: effective, unit: '1' } },
       };
 }
 
@@ -116,12 +116,13 @@ export function fall(sheet: Worksheet): Draft {
     ? sheet.compute(fallForce({ mass: weight.mass, modulus, fallFactor: fallen.factor }))
     : worst.climber;
   const { points, ok } = compare(sheet, worst.bolt, 'lead');
+  const factor = { value: fallen.factor, unit: '1', exact: sheet.told('fall_factor') !== undefined };
   return {
     stance: ok ? 'limit' : 'stop',
     verdict: {
       say: onBelay ? 'load-fall-belay' : 'load-fall-bolt',
       with: {
-        factor: { value: fallen.factor, unit: '1', exact: sheet.told('fall_factor') !== undefined },
+        factor,
         mass: weight.said,
         bolt: kn(worst.bolt),
         climber: kn(climber),
@@ -131,7 +132,7 @@ export function fall(sheet: Worksheet): Draft {
       ...weight.notes,
       ...(from === 'limit' ? [commonRope(sheet, weight, fallen, onBelay)] : []),
       { say: `load-rope-${from}` },
-      dragLine(fallen),
+      dragLine(fallen, factor),
       measuredFalls(sheet),
       ...points,
       ...legsLine(sheet, worst.bolt),

@@ -3,7 +3,7 @@ import type { Phrase } from '../contracts/phrase.ts';
 import { fallForce, loweringForce, runnerForce } from '../engineering/index.ts';
 import { numberCell } from '../rules/index.ts';
 import type { Draft } from './draft.ts';
-import { compare } from './load-compare.ts';
+import { compare, planLine } from './load-compare.ts';
 import { draggedFactor, fallForces, friction, measuredFalls, slingLine, stiffest } from './load-rope.ts';
 import { exactly, kn, massTold, metricKn, roundedUp, type Weight } from './load-weight.ts';
 import type { Worksheet } from './worksheet.ts';
@@ -24,22 +24,10 @@ function draft(
 ): Draft {
   sheet.cite('practice');
   const { points, ok } = compare(sheet, load, use);
-  const row = sheet.row('uses', use);
   return {
     stance: ok ? 'limit' : 'stop',
     verdict,
-    points: [
-      ...weight.notes,
-      ...own,
-      {
-        say: 'load-plan',
-        with: {
-          usual: metricKn(numberCell(row, 'action_kn')),
-          rare: metricKn(numberCell(row, 'accidental_kn')),
-        },
-      },
-      ...points,
-    ],
+    points: [...weight.notes, ...own, planLine(sheet, use), ...points],
     recommend: { case: use, load_kn: roundedUp(load) },
     reject: [],
   };

@@ -8,7 +8,7 @@ import {
   unequalLegForce,
 } from '../engineering/index.ts';
 import type { Draft } from './draft.ts';
-import { compare } from './load-compare.ts';
+import { compare, planLine } from './load-compare.ts';
 import { friction, slingModulus } from './load-rope.ts';
 import { degrees, exactly, kn, roundedUp, type Weight, weightTold } from './load-weight.ts';
 import type { Worksheet } from './worksheet.ts';
@@ -48,6 +48,7 @@ const percent = (part: number, whole: number): string => String(Math.round((100 
 function rest(sheet: Worksheet, weight: Weight, most: number) {
   const times = lowered(sheet, weight);
   const load = times * Math.max(weight.force, most);
+  const use = sheet.told('use') === undefined ? 'belay' : sheet.choice('use');
   const { points, ok } = compare(sheet, load, 'belay');
   return {
     ok,
@@ -56,6 +57,7 @@ function rest(sheet: Worksheet, weight: Weight, most: number) {
       ...weight.notes,
       ...(times > 1 ? [{ say: 'load-legs-lowering', with: { most: kn(times * most) } }] : []),
       { say: 'load-legs-each', with: { load: kn(load) } },
+      planLine(sheet, use),
       ...failure(sheet, weight),
       ...points,
     ],

@@ -12,8 +12,8 @@ import { compare } from './load-compare.ts';
 import { degrees, exactly, kn, metricKn, roundedUp, type Weight, weightTold } from './load-weight.ts';
 import type { Worksheet } from './worksheet.ts';
 
-/** Bounce or leash fall over walking, the highest of the published pairs 4.3/2.4, 4.0/2.1, 5.3/3.1 kN. */
-const bounce = 1.9;
+/** Bounce or leash fall over walking: the highest of the published pairs 4.3/2.4, 4.0/2.1 and 5.3/3.1 kN. */
+const bounce = 4 / 2.1;
 
 /** Strength of each anchor point over the line tension (common practice). */
 const anchorTimes = 3;
@@ -111,7 +111,7 @@ export function line(sheet: Worksheet): Draft {
     id: 'line-limit',
     name: { say: 'check-line-most' },
     value: mostAdvised,
-    limit: roundedUp(tension),
+    limit: roundedUp(moving),
     unit: 'kN',
     kind: 'plain',
   });
@@ -135,10 +135,10 @@ export function line(sheet: Worksheet): Draft {
       { say: 'load-line-rigger' },
       { say: 'load-line-bounce', with: { moving: kn(moving) } },
       { say: 'load-line-anchor', with: { anchor: kn(anchor) } },
+      ...ends(sheet, anchor),
       ...found.points,
       ...halfSag(sheet, weight, span, found),
-      ...(tension > mostAdvised ? [{ say: 'load-line-slacken', with: { most: metricKn(mostAdvised) } }] : []),
-      ...ends(sheet, anchor),
+      ...(moving > mostAdvised ? [{ say: 'load-line-slacken', with: { most: metricKn(mostAdvised) } }] : []),
       { say: 'load-line-measured' },
       ...points,
     ],
