@@ -1,8 +1,9 @@
 /** Which adhesive for this hole, cold and rock; with its cure, and the amount once the size is told. */
 import { amountOf } from './amount.ts';
 import { answerAsked, ids, limitedLines, sortCandidates } from './candidates.ts';
-import { cureLine } from './cure.ts';
+import { cureLine } from './cure-guide.ts';
 import type { Draft } from './draft.ts';
+import { gapLines } from './gap.ts';
 import type { Worksheet } from './worksheet.ts';
 
 export async function adhesive(sheet: Worksheet): Promise<Draft> {
@@ -28,7 +29,7 @@ export async function adhesive(sheet: Worksheet): Promise<Draft> {
         ? [{ say: 'adhesive-cure-unknown' }]
         : usable.map(({ value }) => cureLine(sheet, value, temperature))),
       { say: 'cure-sheet' },
-      ...(amount?.lines ?? []),
+      ...(amount?.lines ?? gapLines(sheet)),
     ],
     recommend: {
       adhesive: ids(chemistries.suitable),

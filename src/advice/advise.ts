@@ -1,10 +1,10 @@
 import type { Advice } from '../contracts/advice.ts';
 import type { Facts } from '../contracts/facts.ts';
 import type { NonEmpty } from '../contracts/phrase.ts';
+import { placeAsked } from './asked.ts';
 import { builders } from './builders.ts';
 import type { Desk } from './desk.ts';
 import { placeExposure } from './exposure.ts';
-import { placeSize } from './gap.ts';
 import { refuse } from './refusal.ts';
 import { sealAdvice } from './seal.ts';
 import { Worksheet } from './worksheet.ts';
@@ -23,7 +23,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = { adhesive: [
 /** What every decision may want to know, worked out from what was told. */
 async function settle(sheet: Worksheet): Promise<void> {
   await placeExposure(sheet);
-  placeSize(sheet);
+  placeAsked(sheet);
 }
 
 const refuses = async (sheet: Worksheet): Promise<boolean> =>

@@ -2,11 +2,11 @@
 import type { Phrase } from '../contracts/phrase.ts';
 import { annulusVolume, cartridgesNeeded, usualWaste } from '../engineering/index.ts';
 import type { Draft } from './draft.ts';
-import { gapLines } from './gap.ts';
+import { gapLines, gapOf } from './gap.ts';
 import type { Worksheet } from './worksheet.ts';
 
-/** A common cartridge and what is pumped away until the colour is even (common practice). */
-const cartridge = 300;
+/** A common cartridge, while nobody told theirs, and what is pumped away until the colour is even (common practice). */
+const usualCartridge = 300;
 const nozzleLoss = 20;
 
 export interface Amount {
@@ -24,10 +24,13 @@ export function amountOf(sheet: Worksheet): Amount | undefined {
   const legs =
     typeof anchor === 'string' && sheet.row('anchors', sheet.choice('anchor')).is.legs === 2 ? 2 : 1;
   const anchors = sheet.number('count') ?? 1;
+  const cartridge = sheet.number('cartridge_ml') ?? usualCartridge;
+  // The smallest cartridges have nozzles to match.
+  const lost = Math.min(nozzleLoss, cartridge / 4);
   const volume = sheet.compute(annulusVolume({ holeDiameter, diameter, embedment: depth }));
   const total = anchors * legs * volume * (1 + usualWaste);
   const cartridges = sheet.compute(
-    cartridgesNeeded({ holes: anchors * legs, volume, waste: usualWaste, cartridge, nozzleLoss }),
+    cartridgesNeeded({ holes: anchors * legs, volume, waste: usualWaste, cartridge, nozzleLoss: lost }),
   );
   return {
     lines: [
@@ -48,10 +51,11 @@ export function amountOf(sheet: Worksheet): Amount | undefined {
           total: { value: total, unit: 'ml' },
           waste: Math.round(usualWaste * 100),
           cartridges,
-          size: cartridge,
+          size: String(cartridge),
         },
       },
       ...(legs === 2 ? [{ say: 'amount-legs' }] : []),
+      { say: 'amount-nozzle', with: { lost: { value: lost, unit: 'ml' } } },
       ...gapLines(sheet),
     ],
     recommend: {
@@ -63,9 +67,31 @@ export function amountOf(sheet: Worksheet): Amount | undefined {
   };
 }
 
+/** A gap that cannot be filled is the answer, whatever the amount. */
+function gapDraft(
+  sheet: Worksheet,
+  lines: readonly Phrase[],
+  recommend: Amount['recommend'],
+): Draft | undefined {
+  const gap = gapOf(sheet);
+  const [verdict] = gapLines(sheet);
+  if (gap === undefined || verdict === undefined) return undefined;
+  sheet.number('diameter_mm');
+  sheet.number('hole_diameter_mm');
+  return {
+    stance: 'stop',
+    verdict,
+    points: [...lines.filter(({ say }) => say !== verdict.say), { say: 'amount-gap-next' }],
+    recommend: { ...recommend, gap_mm: gap.each, gap: gap.verdict },
+    reject: [],
+  };
+}
+
 export async function adhesiveAmount(sheet: Worksheet): Promise<Draft> {
   sheet.cite('practice');
   const amount = amountOf(sheet);
+  const unfilled = gapDraft(sheet, amount?.lines ?? [], amount?.recommend ?? {});
+  if (unfilled !== undefined) return unfilled;
   if (amount === undefined)
     return {
       stance: 'stop',

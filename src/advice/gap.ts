@@ -8,7 +8,17 @@ export interface Gap {
   /** On each side, mm. */
   readonly each: number;
   readonly verdict: 'too-wide' | 'too-tight' | 'ok';
+  /** The value of the fact `gap_width`. */
+  readonly width: string;
 }
+
+/** Upper ends of the steps of the fact `gap_width`, mm: what adhesives are told to fill. */
+const widths = [1, 2, 3, 4] as const;
+
+const widthOf = (each: number): string => {
+  const step = widths.find((most) => each <= most);
+  return step === undefined ? `above-${widths.at(-1)}` : `to-${step}`;
+};
 
 /** With no adhesive told, the one that fills least: nobody ruled it out. */
 function widest(sheet: Worksheet): number {
@@ -26,20 +36,9 @@ export function gapOf(sheet: Worksheet): Gap | undefined {
   if (family !== 'glue-in' && family !== 'unknown') return undefined;
   if (typeof diameter !== 'number' || typeof hole !== 'number') return undefined;
   const each = (hole - diameter) / 2;
-  if (each <= 0) return { each: 0, verdict: 'too-tight' };
+  if (each <= 0) return { each: 0, verdict: 'too-tight', width: widthOf(0) };
   const { verdict } = checkGap(diameter, hole, { least: usualGap.least, most: widest(sheet) });
-  return { each, verdict };
-}
-
-/** What bolt and hole alone tell: whether a size is to be found or checked, and whether the gap can be filled. */
-export function placeSize(sheet: Worksheet): void {
-  const length = sheet.told('length_mm') ?? sheet.told('embedment_mm');
-  sheet.know(
-    'size_asked',
-    sheet.told('diameter_mm') === undefined || length === undefined ? 'find' : 'check',
-  );
-  const gap = gapOf(sheet);
-  if (gap !== undefined) sheet.know('gap_check', gap.verdict);
+  return { each, verdict, width: widthOf(each) };
 }
 
 /** Adhesives that fill such a gap by the usual figures. */

@@ -13,9 +13,11 @@ export function factsOf(rules: RuleSet, session: Session): Facts {
     for (const [fact, told] of last)
       if (told.turn < entry.turn && hangsOn(rules, fact) === entry.fact) last.delete(fact);
   }
+  // While a question is open, what the message that led to it wanted still holds.
+  const since = session.pending === null ? session.turn : session.turn - session.asked.length;
   return Object.fromEntries(
     [...last.values()]
-      .filter((entry) => entry.turn === session.turn || !lastsOneMessage(rules, entry.fact))
+      .filter((entry) => entry.turn >= since || !lastsOneMessage(rules, entry.fact))
       .map(({ fact, value, from }) => [fact, { value, from }]),
   );
 }

@@ -1,4 +1,5 @@
 export * from './adhesive/cure.ts';
+export * from './adhesive/cure-history.ts';
 export * from './adhesive/gap.ts';
 export * from './adhesive/volume.ts';
 export * from './capacity/anchor-shear.ts';

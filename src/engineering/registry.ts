@@ -1,5 +1,6 @@
 /** All formulas by id, for `why`, for the ledger and for the test that each has a published check. */
 import * as cure from './adhesive/cure.ts';
+import * as cureHistory from './adhesive/cure-history.ts';
 import * as volume from './adhesive/volume.ts';
 import * as bonded from './capacity/bonded.ts';
 import * as combined from './capacity/combined.ts';
@@ -43,6 +44,7 @@ const modules: readonly object[] = [
   cone,
   coneInfluence,
   cure,
+  cureHistory,
   effective,
   galvanic,
   humidity,

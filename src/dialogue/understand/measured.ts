@@ -193,6 +193,8 @@ export function readMeasures(
 
   function lengthNamedBefore({ from }: Quantity): string | null {
     for (let at = Math.max(0, from - 3); at < from; at++) {
+      // "18 mm holes, 15 °C": the holes have their number.
+      if (naming[at]) continue;
       const cue = language.roles.longest(words, at);
       const near = cue?.said.find(({ role, side }) => LENGTHS.has(role) && side === 'before');
       if (cue && near && from - cue.to <= 1) return near.role;
