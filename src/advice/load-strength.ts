@@ -25,7 +25,7 @@ export async function strength(sheet: Worksheet): Promise<Draft> {
     const draft = await embedment(sheet);
     return {
       ...draft,
-      points: [...draft.points, ...signsLine(sheet)],
+      points: [...draft.points, { say: 'spacing-rule' }, ...signsLine(sheet)],
       recommend: { ...draft.recommend, case: 'strength' },
     };
   }
