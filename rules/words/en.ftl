@@ -171,6 +171,32 @@ material-kinds = Kind of anchor that suits what you told: { $kinds }.
 material-kinds-limited = Kind of anchor, once the rock has been sounded: { $kinds }.
 material-one-metal = Bolt, nut, washer, hanger, ring and chain: all of the one metal. The weakest part decides.
 
+## two metals that touch
+check-galvanic-marine = most that the two stand apart in sea water (limit by the sea)
+check-galvanic-outdoors = most that the two stand apart in sea water (limit in open air inland)
+check-galvanic-indoors = most that the two stand apart in sea water (limit indoors)
+pairing-good = { $metal } with { $other }: one metal, they do each other no harm.
+pairing-poor = { $metal } with { $other }: do not plan it; they bear each other, but the anchor is as good as the weaker of the two.
+pairing-never = { $metal } with { $other }: never let these two touch.
+pairing-untold = Tell me both metals; until then do not join them.
+pairing-goes = Where they stay wet, the part of { $metal } is the one that goes.
+pairing-small-anode = A small bolt in a big hanger of nobler metal goes fastest, and the part that goes is in the rock.
+pairing-active = In a salty crevice { $metal } can lose its shield; then they stand up to { $volts } apart.
+pairing-place = That they bear each other does not make either right for the place: tell me where the crag is.
+pitting-rank = Resistance of stainless steel to pitting, by number (higher is better; it says nothing of cracking):
+pitting-line = { $metal }: { $pren }
+
+## salt and damp on a warm bolt
+humidity-cracks = Dangerous for stainless steel: at { $surface } the air at the bolt has only { $humidity } humidity, and sea salt on it is a strong warm brine.
+humidity-caution = Be careful: at { $surface } the air at the bolt has { $humidity } humidity.
+humidity-low = Little danger of cracking at that moment: at { $surface } the air at the bolt has { $humidity } humidity.
+humidity-none = No danger of cracking from salt: at { $surface } the air at the bolt has { $humidity } humidity.
+humidity-film-concentrated = That lies in the dangerous band, { $driest } to { $wettest }: common salt dries below 75 %, but the magnesium salt of the sea stays liquid down to 33 %, as strong as it can be.
+humidity-film-dilute = That is above the dangerous band, { $driest } to { $wettest }: the brine is thin now, and grows strong as it dries.
+humidity-film-dry = That is below the dangerous band, { $driest } to { $wettest }: the salt is nearly dry now, and passes the band in the morning and in the evening.
+humidity-dew = Dew forms on it when it is colder than { $dew }.
+humidity-changes = It passes through other states every day: one reading clears no anchor. The place decides on the metal.
+
 ## coating-life
 coating-place = Tell me where the crag is: without the place there is no life to reckon.
 coating-life = Plan { $thickness } of zinc for { $worst }, no more; { $mean } at the usual rate.
@@ -393,7 +419,7 @@ results-lowest = All you know is what that day's anchors held: { $value } the lo
 results-how-many = 3 are the fewest, 5 are usual, 10 give a useful 5 % value.
 results-equal = All { $count } results are the same: the readings were rounded or copied, so there is no strength in them.
 results-equal-next = Read the peaks again, to a tenth of a kilonewton, or pull once more.
-results-mean = Mean { $mean }, standard deviation { $deviation }, scatter { $scatter } %; the lowest held { $min }.
+results-mean = Standard deviation { $deviation }, scatter { $scatter } %; the lowest held { $min }.
 results-lognormal-few = 5 % value { $value } with 90 % confidence: 19 of 20 hold more. By the lognormal curve, because { $count } pulls are few{ $other }.
 results-lognormal-scatter = 5 % value { $value } with 90 % confidence: 19 of 20 hold more. By the lognormal curve, because they scatter by more than 15 %{ $other }.
 results-normal = 5 % value { $value } with 90 % confidence from { $count } pulls: 19 of 20 hold more. By the normal curve{ $other }.
@@ -413,7 +439,7 @@ results-bond-least = Bond, if { $legs ->
    *[other] { $legs } legs
  } of { $diameter } × { $depth } held by glue: at least { $mean } on average, 5 % value { $low }; more where something else gave way.
 results-bond-update = The table says { $table } for { $adhesive }; with your pulls counted in, the middle is { $median }, the 5 % value for the next anchor { $low }.
-results-direction = Taken as pulled straight out; along the rock the type test asks { $need }.
+results-direction = Taken as pulled straight out. If you pulled along the rock, hold it against { $need } instead.
 results-missing = You told { $told } anchors but { $count } results. The others count too: why are they not there?
 results-frame = If the feet of the frame stood nearer than twice the depth, they held the rock down: what broke shows less of the rock than of glue and metal.
 results-mixed = Different failures are different rows of numbers: judge the rock, the glue and the metal apart.
@@ -520,31 +546,38 @@ life-bar-gone = A bar of bare steel may be rusted through within { $years } year
 coating-usual = Nobody told the thickness: I took { $thickness }, the thinnest that is usual.
 
 ## cost
-cost-one = { $name }: { $yearly } a year for each anchor, looked at over { $horizon } years.
-cost-cheapest = { $name } is cheapest among what is safe there: { $yearly } a year for each anchor over { $horizon } years, against { $otherYearly } for { $other }.
-cost-cheapest-if-safe = { $name } is cheapest, if all are safe at your place: { $yearly } a year for each anchor over { $horizon } years, against { $otherYearly } for { $other }.
+cost-one = For { $name }: { $yearly } a year for each anchor over { $horizon } years, with { $holes ->
+    [one] one hole
+   *[other] { $holes } holes
+ }.
+cost-cheapest = Among what is safe there, { $name } is cheapest: { $yearly } a year for each anchor over { $horizon } years, against { $otherYearly } for { $other }.
+cost-cheapest-if-safe = If all are safe at your place, { $name } is cheapest: { $yearly } a year for each anchor over { $horizon } years, against { $otherYearly } for { $other }.
 cost-place = Safety comes first: tell me where the crag is, and I compare what is safe there. Until then no ranking.
 cost-none-safe = None of these is safe there, so there is nothing to compare: ask which metal to use.
 cost-price = Tell me what the parts for one anchor cost with { $name }, in any currency.
 cost-life = Tell me how many years { $name } lasts, or where the crag is.
-cost-this = this anchor
+cost-this = It costs { $yearly } a year for each anchor over { $horizon } years, with { $holes ->
+    [one] one hole
+   *[other] { $holes } holes
+ }.
+cost-anchor = this anchor
 cost-nth = option { $number }
-cost-option = { $name }: { $yearly } a year ({ $total } in today's money), { $holes ->
+cost-option = Each year { $yearly } for { $name } ({ $total } in today's money), { $holes ->
     [one] one hole
    *[other] { $holes } holes
  } in { $horizon } years; parts { $parts }, work { $labour }, lasts { $life }.
 cost-planned = The life of { $name } is planned from the place ({ $range }, common practice, no guarantee); I reckon with the short end.
-cost-no-price = { $name } is left out: no price told.
-cost-no-life = { $name } is left out: nobody told its life, and I have none for it there.
+cost-no-price = Left out is { $name }: no price told.
+cost-no-life = Left out is { $name }: nobody told its life, and I have none for it there.
 cost-all = For { $count } anchors of { $name }: { $total } in today's money.
-cost-break-price = { $name } would cost no more than { $other } if its parts cost { $price } or less.
-cost-break-price-never = { $name } would cost more than { $other } even if its parts were free.
-cost-break-life = { $name } would cost no more than { $other } if it lasted { $life } or more.
-cost-break-life-never = { $name } costs more than { $other } however long it lasts.
+cost-break-price = With parts at { $price } or less, { $name } would cost no more than { $other }.
+cost-break-price-never = Even with free parts, { $name } would cost more than { $other }.
+cost-break-life = With a life of { $life } or more, { $name } would cost no more than { $other }.
+cost-break-life-never = However long it lasts, { $name } costs more than { $other }.
 cost-robust = The ranking holds even if the cheapest lasts a quarter shorter and the others a quarter longer.
 cost-not-robust = The ranking turns if the cheapest lasts a quarter shorter and the others a quarter longer: do not lean on it.
 cost-rates = In today's money: { $none } at 0 %, { $three } at 3 %, { $five } at 5 %.
-cost-rates-same = { $first } is cheapest at 0, 3 and 5 % alike.
+cost-rates-same = At 0, 3 and 5 % alike, { $first } is cheapest.
 cost-rates-turn = It hangs on the rate of interest: at 0 % { $none }, at 3 % { $three }, at 5 % { $five } is cheapest.
 cost-terms = Reckoned over { $horizon } years at { $rate } % a year above inflation; say otherwise and I reckon anew.
 cost-no-labour = The work is not counted, because nobody told what it is worth; that favours what must be replaced often.

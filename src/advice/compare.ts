@@ -1,5 +1,5 @@
 /** Two groups of pull tests: is one stronger, and what would it take to see it? */
-import type { Phrase } from '../contracts/phrase.ts';
+import type { Measure, Phrase } from '../contracts/phrase.ts';
 import { type Comparison, compareSummaries, type Summary, summarise } from '../engineering/index.ts';
 import type { Draft } from './draft.ts';
 import type { Worksheet } from './worksheet.ts';
@@ -56,9 +56,9 @@ function intervalLine({ logs, test }: Difference): Phrase {
   return {
     say: 'compare-interval-ratio',
     with: {
-      ratio: Math.exp(test.difference).toPrecision(2),
-      low: Math.exp(test.low95).toPrecision(2),
-      high: Math.exp(test.high95).toPrecision(2),
+      ratio: { value: Math.exp(test.difference), unit: '1' },
+      low: { value: Math.exp(test.low95), unit: '1' },
+      high: { value: Math.exp(test.high95), unit: '1' },
     },
   };
 }
@@ -68,7 +68,7 @@ const groupLine = (say: string, { mean, scatter, count, min }: Summary): Phrase 
   with: {
     count,
     mean: { value: mean, unit: 'kN' },
-    scatter: (100 * scatter).toPrecision(2),
+    scatter: { value: 100 * scatter, unit: '1' },
     min: { value: min, unit: 'kN', exact: true },
   },
 });
@@ -128,4 +128,5 @@ export async function compare(sheet: Worksheet): Promise<Draft> {
   };
 }
 
-const shownChance = (p: number): string => (p < 0.001 ? '0.1' : (100 * p).toPrecision(2));
+/** In per cent; smaller than a tenth says no more. */
+const shownChance = (p: number): Measure => ({ value: Math.max(0.1, 100 * p), unit: '1' });

@@ -1,7 +1,6 @@
 /** Where the ranking turns: the price, the life, the rate of interest. */
-import type { Phrase } from '../contracts/phrase.ts';
+import type { Measure, Phrase } from '../contracts/phrase.ts';
 import { breakEvenLife, breakEvenPrice, lifeCycleCost, rateSensitivity } from '../engineering/index.ts';
-import { twoDigits } from '../units/show.ts';
 import type { Priced } from './cost-options.ts';
 
 export interface Terms {
@@ -10,7 +9,7 @@ export interface Terms {
 }
 
 /** Money without a unit: it is in whatever the club pays with. */
-export const money = (value: number): string => (value >= 100 ? String(Math.round(value)) : twoDigits(value));
+export const money = (value: number): Measure => ({ value, unit: 'money' });
 
 const rates = [0, 0.03, 0.05] as const;
 /** A life may as well be a quarter shorter or longer than planned. */

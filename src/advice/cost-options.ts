@@ -59,7 +59,7 @@ export function optionsOf(sheet: Worksheet): readonly Option[] {
 }
 
 const optionName = (index: number, count: number): Phrase =>
-  count === 1 ? { say: 'cost-this' } : { say: 'cost-nth', with: { number: index + 1 } };
+  count === 1 ? { say: 'cost-anchor' } : { say: 'cost-nth', with: { number: index + 1 } };
 
 export interface Sorted {
   readonly priced: readonly Priced[];

@@ -1,7 +1,6 @@
 /** What a choice costs over the years, and how many holes it leaves: only among what is safe at the place. */
 import type { Phrase } from '../contracts/phrase.ts';
 import { annuityFactor, lifeCycleCost } from '../engineering/index.ts';
-import { twoDigits } from '../units/show.ts';
 import { lifeLine, money, priceLine, rateLine, robustLine, type Terms } from './cost-lines.ts';
 import { isPlaceTold, type Option, optionsOf, type Priced, sortOptions } from './cost-options.ts';
 import type { Draft } from './draft.ts';
@@ -25,8 +24,8 @@ function optionLine(option: Priced, terms: Terms): Phrase {
       total: money(cost.presentValue),
       holes: cost.holes,
       horizon: terms.horizon,
-      parts: money(plan.installed - labour),
-      labour: money(labour),
+      parts: { ...money(plan.installed - labour), exact: true },
+      labour: { ...money(labour), exact: true },
       life: { value: plan.life, unit: 'a' },
     },
   };
@@ -44,8 +43,8 @@ const plannedLines = (options: readonly Option[]): Phrase[] =>
               range: {
                 say: planned.shortest === planned.longest ? 'life-range-one' : 'life-range',
                 with: {
-                  low: twoDigits(planned.shortest),
-                  high: twoDigits(planned.longest),
+                  low: { value: planned.shortest, unit: '1' },
+                  high: { value: planned.longest, unit: '1' },
                 },
               },
             },
@@ -77,7 +76,10 @@ function verdictOf(sheet: Worksheet, ranked: readonly Priced[], terms: Terms): P
   const [best, next] = ranked;
   if (best === undefined) return { say: 'cost-none-safe' };
   const args = { name: best.name, yearly: money(yearlyOf(best, terms)), horizon: terms.horizon };
-  if (next === undefined) return { say: 'cost-one', with: args };
+  if (next === undefined) {
+    const { holes } = lifeCycleCost(best.plan, terms.horizon, terms.rate);
+    return { say: best.metal === undefined ? 'cost-this' : 'cost-one', with: { ...args, holes } };
+  }
   if (best.metal !== undefined && !isPlaceTold(sheet)) return { say: 'cost-place' };
   return {
     say: best.metal === undefined ? 'cost-cheapest-if-safe' : 'cost-cheapest',
@@ -134,7 +136,7 @@ export async function cost(sheet: Worksheet): Promise<Draft> {
         ? [priceLine(best, next, terms), lifeLine(best, next, terms), robustLine(ranked, terms)]
         : []),
       ...(compared || ranked.length === 1 ? [rateLine(ranked, terms)] : []),
-      { say: 'cost-terms', with: { horizon, rate: String(percent) } },
+      { say: 'cost-terms', with: { horizon, rate: { value: percent, unit: '1', exact: true } } },
       ...(noLabour ? [{ say: 'cost-no-labour' }] : []),
       { say: 'cost-holes' },
     ],

@@ -43,7 +43,7 @@ export async function proofResult(sheet: Worksheet): Promise<Draft> {
       lacking: ['count'],
     };
   const share = sheet.compute(zeroFailureBound({ count, confidence }));
-  const percent = Math.ceil(100 * share);
+  const percent = Math.round(100 * share);
   return {
     stance: 'limit',
     verdict: { say: 'proof-held', with: { count, load, share: percent } },

@@ -72,7 +72,7 @@ export async function stoppedResult(
       { say: 'results-stopped', with: { failed: fit.failures } },
       {
         say: 'results-censored-point',
-        with: { value: { value: fit.fractile5, unit: 'kN' }, scatter: (100 * scatter).toPrecision(2) },
+        with: { value: { value: fit.fractile5, unit: 'kN' }, scatter: { value: 100 * scatter, unit: '1' } },
       },
       ...directionLine(sheet, need),
       ...fewLines(sheet, pulls.length + stopped.length),

@@ -99,9 +99,8 @@ async function measured(sheet: Worksheet, pulls: readonly number[]): Promise<Dra
       {
         say: 'results-mean',
         with: {
-          mean: { value: summary.mean, unit: 'kN' },
           deviation: { value: summary.deviation, unit: 'kN' },
-          scatter: (100 * summary.scatter).toPrecision(2),
+          scatter: { value: 100 * summary.scatter, unit: '1' },
           min: { value: summary.min, unit: 'kN', exact: true },
         },
       },
@@ -112,7 +111,7 @@ async function measured(sheet: Worksheet, pulls: readonly number[]): Promise<Dra
               say: 'results-cut',
               with: {
                 scatter: args.scatter,
-                factor: scatterFactor.toFixed(2),
+                factor: { value: scatterFactor, unit: '1' },
                 value: args.characteristic,
               },
             },

@@ -56,9 +56,18 @@ export function makeWords(texts: string, glossary: Glossary): Words {
     const local = comma === '.' ? text : text.replace(/(\d)\.(\d)/g, `$1${comma}$2`);
     return long === undefined ? local : say({ say: long.words, with: { number: local } });
   };
+  /** "24.1, 27.3, 26 kN": the unit once, and no conversion of each. */
+  const row = (of: readonly number[], unit: string): string =>
+    of
+      .map((one, index) => {
+        const last = index === of.length - 1;
+        return measure({ value: one, unit: last ? unit : '1', exact: true, metric: last && unit === 'kN' });
+      })
+      .join(', ');
   const value = (fact: string, of: FactValue): string => {
-    if (typeof of === 'object') return of.map((one) => value(fact, one)).join(', ');
-    if (typeof of === 'number') return measure({ value: of, unit: glossary.unit(fact) ?? '1', exact: true });
+    const unit = glossary.unit(fact) ?? '1';
+    if (typeof of === 'object') return row(of, unit);
+    if (typeof of === 'number') return measure({ value: of, unit, exact: true });
     return glossary.term(fact, of) ?? of;
   };
   const term = (of: Term): string => value(of.fact, of.value);

@@ -56,6 +56,8 @@ export function showMeasure(value: number, unit: string, exact = false): string 
       return `${number} MPa (${twoDigits(convert(value, 'MPa').to('psi'))} psi)`;
     case 'h':
       return showHours(value, exact);
+    case 'money':
+      return !exact && value >= 100 ? String(Math.round(value)) : number;
     case 'min':
       return `${Math.round(value)} min`;
     case '1':
