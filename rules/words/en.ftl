@@ -35,6 +35,7 @@ check-design = design value { $value }
 check-plain = { $value }
 check-met = { $name }: { $values }; needs { $limit }: met
 check-atmost-met = { $name }: { $values }; at most { $limit }: met
+check-atmost-short = { $name }: { $values }; at most { $limit }: NOT met
 check-open = { $name }: { $values }; needs { $limit }: only on average, not proved
 check-short = { $name }: { $values }; needs { $limit }: NOT met
 check-length = installed length (EN 959)
@@ -124,6 +125,10 @@ problem-conflict = "{ $text }" says two different things about the { $fact }. Wh
 problem-not-a-number = I cannot read "{ $text }" as a number. Nothing was changed.
 problem-impossible = "{ $text }" cannot be. Nothing was changed.
 
+settings-none = Nothing is set for this chat.
+settings-are = For this chat I hold, unless a message says otherwise: { $list }.
+settings-how = To set: "/settings sandstone, inland". To clear: "/settings forget".
+
 ## Topics, as buttons and in sentences
 topic-material = which metal
 topic-anchor = which kind of anchor
@@ -183,8 +188,7 @@ pairing-goes = Where they stay wet, the part of { $metal } is the one that goes.
 pairing-small-anode = A small bolt in a big hanger of nobler metal goes fastest, and the part that goes is in the rock.
 pairing-active = In a salty crevice { $metal } can lose its shield; then they stand up to { $volts } apart.
 pairing-place = That they bear each other does not make either right for the place: tell me where the crag is.
-pitting-rank = Resistance of stainless steel to pitting, by number (higher is better; it says nothing of cracking):
-pitting-line = { $metal }: { $pren }
+pitting-line = Resistance to pitting, { $metal }: number { $pren }, place { $place } of { $count } stainless steels. It says nothing of cracking.
 
 ## salt and damp on a warm bolt
 humidity-cracks = Dangerous for stainless steel: at { $surface } the air at the bolt has only { $humidity } humidity, and sea salt on it is a strong warm brine.

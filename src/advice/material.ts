@@ -4,6 +4,8 @@ import { answerAsked, ids, limitedLines, sortCandidates } from './candidates.ts'
 import { platingCheck } from './coating.ts';
 import type { Draft } from './draft.ts';
 import { exposureFrom } from './exposure.ts';
+import { humidity } from './humidity.ts';
+import { pairing } from './pairing.ts';
 import type { Worksheet } from './worksheet.ts';
 
 function placeLines(exposure: ReturnType<typeof exposureFrom>): Phrase[] {
@@ -29,6 +31,8 @@ function kindLine(kinds: Sorted): Phrase[] {
 }
 
 export async function material(sheet: Worksheet): Promise<Draft> {
+  if (sheet.situation.metal_question === 'pair') return pairing(sheet);
+  if (sheet.situation.metal_question === 'humidity') return humidity(sheet);
   const exposure = exposureFrom(await sheet.decide('exposure'));
   const judged = await sheet.decideEach('metal');
   const metals = sortCandidates('metal', judged);

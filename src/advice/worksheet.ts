@@ -183,9 +183,8 @@ export class Worksheet {
   }
 
   check(draft: CheckDraft): boolean {
-    const { atMost, ...check } = draft;
-    const ok = atMost ? check.value <= check.limit : check.value >= check.limit;
-    this.#checks.push({ ...check, ok });
+    const ok = draft.atMost ? draft.value <= draft.limit : draft.value >= draft.limit;
+    this.#checks.push({ ...draft, ok });
     return ok;
   }
 

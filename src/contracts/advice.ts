@@ -12,6 +12,8 @@ export interface Check {
   readonly limit: number;
   readonly unit: string;
   readonly kind: Kind;
+  /** The limit is a most and not a least. */
+  readonly atMost?: boolean;
   readonly ok: boolean;
 }
 

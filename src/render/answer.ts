@@ -12,6 +12,13 @@ export function factLine(words: Words, fact: string, value: FactValue): string {
   return words.say({ say: 'fact-line', with: { fact: words.glossary.factName(fact), value: shown } });
 }
 
+function outcomeOf(mode: readonly Check[]): string {
+  const met = mode.every(({ ok }) => ok);
+  if (mode.some(({ atMost }) => atMost)) return met ? 'check-atmost-met' : 'check-atmost-short';
+  if (met) return 'check-met';
+  return mode.some(({ ok }) => ok) ? 'check-open' : 'check-short';
+}
+
 /** Checks of one mode stand in one line: its mean, its 5 % fractile, and what is needed. */
 function checkLines(words: Words, checks: readonly Check[]): string[] {
   const ids = [...new Set(checks.map((check) => check.id))];
@@ -25,11 +32,7 @@ function checkLines(words: Words, checks: readonly Check[]): string[] {
       }),
     );
     return words.say({
-      say: mode.every((check) => check.ok)
-        ? 'check-met'
-        : mode.some((check) => check.ok)
-          ? 'check-open'
-          : 'check-short',
+      say: outcomeOf(mode),
       with: {
         name: words.say(first.name),
         values: values.join(', '),
