@@ -54,6 +54,9 @@ describe('two legs', () => {
       expect(words.say(advice.verdict)).toMatch(/^Too wide/);
     }
     expect((await load({ angle_deg: 60, mass_kg: 80 })).stance).toBe('tell');
+    // Common practice, no source: up to 60 degrees.
+    expect((await load({ angle_deg: 61, mass_kg: 80 })).stance).toBe('limit');
+    expect(await text({ angle_deg: 61, mass_kg: 80 })).toContain('60° or less is good practice');
   });
 
   // Elastic sling, 10 cm of slack in 1 m, own computation: 8.75 kN for 80 kg.
@@ -104,6 +107,16 @@ describe('stretched lines', () => {
     expect(words.say(advice.verdict)).toContain('A qualified rigger decides');
     expect(Number(advice.recommend.load_kn) / Number(advice.recommend.tension_kn)).toBeCloseTo(3, 1);
     expect(advice.cautions).toContain('rigger-decides');
+  });
+
+  // Slackliners' published advice, read on a community sheet: 7 kN at most.
+  it.each([
+    [3.67, true],
+    [3.68, false],
+  ])('a line at %s kN that moves is held against 7 kN', async (tension_kn, ok) => {
+    const { checks } = await load({ span_m: 40, tension_kn, mass_kg: 80 });
+    const most = checks.find(({ id }) => id === 'line-limit');
+    expect(most).toMatchObject({ value: 7, kind: 'plain', ok });
   });
 
   it('without span, sag or tension there is no number, and it says what to tell', async () => {

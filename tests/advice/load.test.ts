@@ -92,6 +92,11 @@ describe('people on an anchor', () => {
     expect(shown).toMatch(/lowering: 2\.2 kN/);
   });
 
+  // Common practice, no source: 2 to 2.5 kN when a person abseils in jerks.
+  it('abseiling in jerks with 80 kg counts 2.5 kN', async () => {
+    threeDigits(await number({ use: 'rappel', mass_kg: 80 }), 2.51);
+  });
+
   it('without a weight a heavy person counts, and a rescue load is two', async () => {
     expect(await text({ use: 'top-rope' })).toContain('I took 100 kg');
     expect(await text({ use: 'rescue' })).toContain('I took 200 kg');
