@@ -42,7 +42,8 @@ export async function makeApp(
   const answer: Respond = async (message) => {
     const session = (await store.loadSession(message.chat, message.user)) ?? emptySession;
     const own = languages.ofLocale(message.locale ?? options.locale);
-    const answered = await dialogue.turn(session, message, own);
+    const club = await store.loadClub(message.chat);
+    const answered = await dialogue.turn(session, message, own, club);
     const reply = render(message, answered.turn, await languages.words(answered.turn.language));
     if (answered.session !== session)
       await store.saveSession(
@@ -51,6 +52,7 @@ export async function makeApp(
         answered.session,
         message.at ?? new Date().toISOString(),
       );
+    if (answered.club !== undefined) await store.saveClub(message.chat, answered.club);
     return reply;
   };
   const respond: Respond = async (message) => {

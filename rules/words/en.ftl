@@ -127,7 +127,7 @@ problem-impossible = "{ $text }" cannot be. Nothing was changed.
 
 settings-none = Nothing is set for this chat.
 settings-are = For this chat I hold, unless a message says otherwise: { $list }.
-settings-how = To set: "/settings sandstone, inland". To clear: "/settings forget".
+settings-how = To set: "/settings sandstone, inland". To clear: "/settings clear".
 
 ## Topics, as buttons and in sentences
 topic-material = which metal

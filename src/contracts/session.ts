@@ -35,3 +35,6 @@ export const emptySession: Session = {
   at: null,
   answered: null,
 };
+
+/** What holds for a whole chat unless a message says otherwise: the club's rock, its coast, its habits. */
+export type ClubFacts = Readonly<Record<string, FactValue>>;

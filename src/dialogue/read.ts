@@ -21,6 +21,8 @@ export type Read =
       readonly entries: readonly NewEntry[];
       readonly topics: readonly string[];
       readonly understood: readonly string[];
+      /** "Forget" was said along with a topic: the club's settings are cleared. */
+      readonly forget?: boolean;
     };
 
 /** Longer than any question a person types; what is longer is a paste, and is not read at all. */
@@ -51,8 +53,12 @@ export async function readMessage(
   if (message.text.length > longest) return inOwn(notice('too-long', { most: String(longest) }));
   const asked = languageAsked(ears, message.text);
   if (asked !== undefined) return { read: { kind: 'language', language: asked }, language: asked };
-  const about = /^\s*\/help(?:@\w+)?\s+(\S.*)$/i.exec(message.text)?.[1]?.trim();
-  if (about !== undefined) return inOwn(helpOn(about, (await hear(ears, about, own, {})).parsed.topic));
+  const [, command, rest] = /^\s*\/(help|settings)(?:@\w+)?\s+(\S.*)$/i.exec(message.text) ?? [];
+  if (command !== undefined && rest !== undefined) {
+    const { act, topic } = (await hear(ears, rest, own, {})).parsed;
+    if (command.toLowerCase() === 'help') return inOwn(helpOn(rest.trim(), topic));
+    if (act === 'forget' || act === 'restart') return inOwn(clearSettings);
+  }
   const pending = session.pending ?? undefined;
   const topic = topicOf(session);
   const { parsed, language }: Heard = await hear(ears, message.text, own, {
@@ -102,6 +108,8 @@ export const helped = [
   'coating-life',
   'cautions',
 ];
+
+const clearSettings: Read = { kind: 'told', entries: [], topics: ['settings'], understood: [], forget: true };
 
 /** "/help cure", "/help curing": by the name of the topic, or by what the words are about. */
 function helpOn(about: string, heard: string | null): Read {

@@ -4,10 +4,11 @@ import type { Advice } from '../contracts/advice.ts';
 import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
 import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
-import { emptySession, type Session } from '../contracts/session.ts';
+import { type ClubFacts, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
+import { clubFacts, withClub, withoutClub } from './club.ts';
 import { factsOf, takeBack, told, topicOf } from './fold.ts';
 import type { Ears } from './hear.ts';
 import { type Read, readMessage } from './read.ts';
@@ -15,12 +16,15 @@ import { type Read, readMessage } from './read.ts';
 export interface Answered {
   readonly session: Session;
   readonly turn: Turn;
+  /** The club's facts, where this message set them anew. */
+  readonly club?: ClubFacts;
 }
 
 /** What came of a message, but for the language and the clock. */
 interface Answer {
   readonly session: Session;
   readonly turn: Omit<Turn, 'language' | 'resumed'>;
+  readonly club?: ClubFacts;
 }
 
 /** After so long a talk is taken up again rather than gone on with. */
@@ -49,21 +53,23 @@ export class Dialogue {
   ) {}
 
   /** `own` is the language of the member's platform; what the member asked for or wrote in comes before it. */
-  async turn(before: Session, message: Message, own = 'en'): Promise<Answered> {
+  async turn(before: Session, message: Message, own = 'en', club: ClubFacts = {}): Promise<Answered> {
     const { rules } = this.desk;
-    const { read, language } = await readMessage(rules, this.ears, before, message, before.language ?? own);
+    const held = withClub(before, club);
+    const { read, language } = await readMessage(rules, this.ears, held, message, before.language ?? own);
     const at = message.at ?? new Date().toISOString();
     const resumed = isLater(before.at, at) && Object.keys(factsOf(rules, before)).length > 0;
-    const { session, turn } = await this.#answerTo(before, read);
+    const answer = await this.#answerTo(held, read, club);
     const kept = language === own && before.language === null ? null : language;
-    const quiet = session === before && kept === before.language;
+    const quiet = answer.session === held && kept === before.language;
     return {
-      session: quiet ? before : { ...session, language: kept, at },
-      turn: { ...turn, language, resumed: resumed && read.kind !== 'restart' },
+      session: quiet ? before : { ...withoutClub(answer.session), language: kept, at },
+      turn: { ...answer.turn, language, resumed: resumed && read.kind !== 'restart' },
+      ...(answer.club === undefined ? {} : { club: answer.club }),
     };
   }
 
-  #answerTo(session: Session, read: Read): Promise<Answer> | Answer {
+  #answerTo(session: Session, read: Read, club: ClubFacts): Promise<Answer> | Answer {
     switch (read.kind) {
       case 'notice':
         return this.#notice(session, session, read.lines, read.offer ? offered : []);
@@ -76,8 +82,21 @@ export class Dialogue {
       case 'back':
         return this.#back(session);
       case 'told':
-        return this.#told(session, read);
+        return read.topics[0] === 'settings'
+          ? this.#settings(session, read, club)
+          : this.#told(session, read);
     }
+  }
+
+  /** `/settings sandstone, inland` sets what holds for the chat; alone it shows it, and with "forget" it clears it. */
+  #settings(session: Session, read: Extract<Read, { kind: 'told' }>, club: ClubFacts): Answer {
+    const told = clubFacts(this.desk.rules, read.entries);
+    const facts = read.forget ? {} : { ...club, ...told };
+    const list = Object.entries(facts).map(([fact, value]) => ({ fact, value: String(value) }));
+    const line: Phrase =
+      list.length === 0 ? { say: 'settings-none' } : { say: 'settings-are', with: { list } };
+    const answer = this.#notice(session, session, [line, { say: 'settings-how' }], []);
+    return { ...answer, club: facts };
   }
 
   async #told(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {

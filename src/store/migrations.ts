@@ -14,4 +14,13 @@ export const migrations: Record<string, Migration> = {
         .execute();
     },
   },
+  '002-clubs': {
+    async up(db: Kysely<unknown>): Promise<void> {
+      await db.schema
+        .createTable('clubs')
+        .addColumn('chat', 'text', (column) => column.primaryKey().notNull())
+        .addColumn('facts', 'text', (column) => column.notNull())
+        .execute();
+    },
+  },
 };

@@ -3,16 +3,18 @@ import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, Migrator, SqliteDialect } from 'kysely';
 import { z } from 'zod';
-import type { Session } from '../contracts/session.ts';
+import type { ClubFacts, Session } from '../contracts/session.ts';
 import { migrations } from './migrations.ts';
 import type { Store } from './store.ts';
 
 interface Tables {
   sessions: { chat: string; member: string; body: string; updated: string };
+  clubs: { chat: string; facts: string };
 }
 
 const value = z.union([z.string(), z.number(), z.array(z.number())]);
 const from = z.enum(['said', 'assumed', 'club', 'map', 'measured']);
+const clubSchema: z.ZodType<ClubFacts> = z.record(z.string(), value);
 const sessionSchema: z.ZodType<Session> = z.strictObject({
   turn: z.number().int(),
   entries: z.array(
@@ -83,6 +85,19 @@ export async function openSqlite(file: string): Promise<Store> {
         .insertInto('sessions')
         .values({ chat, member: user, body, updated: at })
         .onConflict((conflict) => conflict.columns(['chat', 'member']).doUpdateSet({ body, updated: at }))
+        .execute();
+    },
+    async loadClub(chat) {
+      const row = await db.selectFrom('clubs').select('facts').where('chat', '=', chat).executeTakeFirst();
+      const parsed = clubSchema.safeParse(row === undefined ? {} : JSON.parse(row.facts));
+      return parsed.success ? parsed.data : {};
+    },
+    async saveClub(chat, facts) {
+      const body = JSON.stringify(facts);
+      await db
+        .insertInto('clubs')
+        .values({ chat, facts: body })
+        .onConflict((conflict) => conflict.column('chat').doUpdateSet({ facts: body }))
         .execute();
     },
     close: () => db.destroy(),

@@ -1,9 +1,11 @@
-import type { Session } from '../contracts/session.ts';
+import type { ClubFacts, Session } from '../contracts/session.ts';
 
 /** What the program keeps. One interface for every database. */
 export interface Store {
   loadSession(chat: string, user: string): Promise<Session | null>;
   saveSession(chat: string, user: string, session: Session, at: string): Promise<void>;
+  loadClub(chat: string): Promise<ClubFacts>;
+  saveClub(chat: string, facts: ClubFacts): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -11,5 +13,7 @@ export interface Store {
 export const keepNothing: Store = {
   loadSession: () => Promise.resolve(null),
   saveSession: () => Promise.resolve(),
+  loadClub: () => Promise.resolve({}),
+  saveClub: () => Promise.resolve(),
   close: () => Promise.resolve(),
 };
