@@ -148,7 +148,8 @@ export function readMeasures(
   const weighed =
     [...collector.mentions, ...values].some(({ fact }) => WEIGHED.has(fact)) || open.some(isAngle);
   const manyAsked = asked !== null && collector.isMany(asked) && answers.length > 1;
-  const priced = collector.mentions.some(({ fact }) => fact === 'unit_cost');
+  const money = open.filter(({ unit }) => dimensionOf(unit) === 'money');
+  const priced = money.length > 0 || collector.mentions.some(({ fact }) => fact === 'unit_cost');
   for (const quantity of open) {
     if (asked !== null && (answers.length === 1 || manyAsked) && answers.includes(quantity))
       collector.quantity(asked, quantity);
@@ -212,11 +213,14 @@ export function readMeasures(
     );
   }
 
-  /** The price of a second choice stands beside its metal, or after the first price. */
+  /** The price of a second choice stands beside its metal, after the first price, or joined to it: "5 and 20 euro". */
   function isPrice(quantity: Quantity): boolean {
-    const dimension = dimensionOf(quantity.unit);
-    if (dimension === 'money') return priced || ofMetal(quantity) || present(language.either);
-    return priced && dimension === 'bare' && !quantity.thread && !quantity.fraction && ofMetal(quantity);
+    const { unit, thread, fraction, to } = quantity;
+    const named = collector.mentions.some(({ fact }) => fact === 'unit_cost');
+    if (dimensionOf(unit) === 'money')
+      return named || money.length > 1 || ofMetal(quantity) || present(language.either);
+    const joined = money.some(({ from }) => from > to && language.list.covers(words.slice(to, from)));
+    return priced && unit === null && !thread && !fraction && (joined || ofMetal(quantity));
   }
 
   function readPeriods(): void {
