@@ -1,7 +1,7 @@
 /** From facts and table rows to what the capacity formulas take. Materials are data; the formulas know none. */
 import { numberCell } from '../rules/index.ts';
 import { type Bond, bondLeft, bondOf, rowOrWeakest } from './capacity-bond.ts';
-import { type Ground, groundOf } from './capacity-rock.ts';
+import { type Ground, groundOf, scatterOf } from './capacity-rock.ts';
 import type { Worksheet } from './worksheet.ts';
 
 export interface Setting {
@@ -40,8 +40,11 @@ export function settingOf(sheet: Worksheet, chosen: Chosen): Setting {
   const { diameter, length } = chosen;
   const anchor = sheet.row('anchors', chosen.anchor);
   const glueIn = anchor.is.family === 'glue-in';
-  const ground = groundOf(sheet);
-  const condition = sheet.row('rock-conditions', sheet.choice('rock_condition'));
+  const intact = groundOf(sheet);
+  const state = sheet.choice('rock_condition');
+  const condition = sheet.row('rock-conditions', state);
+  // A class is that of the sound rock; a vein or a rotten skin is known by name only.
+  const ground = state === 'sound' ? intact : { ...intact, scatter: scatterOf.name };
   const metal = rowOrWeakest(sheet, 'metals', sheet.choice('metal'), 'strength_mpa');
   const bond = glueIn ? bondOf(sheet) : undefined;
   const standOff = sheet.number('stick_out_mm') ?? 0;

@@ -4,6 +4,7 @@ import { obliqueResistance } from '../engineering/index.ts';
 import { numberCell } from '../rules/index.ts';
 import { type Strength, strengthWithin } from './capacity.ts';
 import { bondLeft } from './capacity-bond.ts';
+import { scatterOf } from './capacity-rock.ts';
 import type { Setting } from './capacity-setting.ts';
 import type { Need } from './embedment-need.ts';
 import type { Worksheet } from './worksheet.ts';
@@ -28,10 +29,12 @@ export function governsLine({ tension, shear }: Strength): Phrase {
 /** The setting if everything that nobody told were good. */
 export function bestSetting(sheet: Worksheet, setting: Setting): Setting {
   const open = (fact: string): boolean => sheet.told(fact) === undefined || sheet.isAssumed(fact);
-  const { bond } = setting;
+  const { bond, ground } = setting;
   return {
     ...setting,
-    ...(open('rock_condition') ? { jointFactor: 1, skin: 0 } : {}),
+    ...(open('rock_condition')
+      ? { jointFactor: 1, skin: 0, ground: { ...ground, scatter: scatterOf[ground.known] } }
+      : {}),
     ...(open('shank') && setting.glueIn ? { threaded: false } : {}),
     ...(bond === undefined
       ? {}

@@ -52,7 +52,9 @@ function line(say: string, size: number, changed: Setting): Phrase[] {
 /** What one size longer and one size thicker would bring, by the same method. */
 export function alternatives(sheet: Worksheet, setting: Setting, anchor: string, length: number): Phrase[] {
   const sizes = standardSizes(sheet, anchor);
-  const longer = Math.min(...sizes.map((size) => size.length).filter((one) => one > length));
+  const same = sizes.filter((size) => size.diameter === setting.diameter);
+  const lengths = (same.length > 0 ? same : sizes).map((size) => size.length);
+  const longer = Math.min(...lengths.filter((one) => one > length));
   const thicker = Math.min(...sizes.map((size) => size.diameter).filter((one) => one > setting.diameter));
   const { glueIn, holeDiameter, embedment } = setting;
   const gap = Math.max(holeDiameter - setting.diameter, usualHole(0, glueIn));
