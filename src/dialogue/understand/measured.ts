@@ -151,9 +151,11 @@ export function readMeasures(
   const money = open.filter(({ unit }) => dimensionOf(unit) === 'money');
   const priced = money.length > 0 || collector.mentions.some(({ fact }) => fact === 'unit_cost');
   for (const quantity of open) {
+    const beside = besideOf(quantity);
     if (asked !== null && (answers.length === 1 || manyAsked) && answers.includes(quantity))
       collector.quantity(asked, quantity);
     else if (isPrice(quantity)) collector.quantity('unit_cost', quantity);
+    else if (beside !== undefined) collector.quantity(beside, quantity);
     else if (dimensionOf(quantity.unit) === 'years' && ofMetal(quantity))
       collector.quantity('life_years', quantity);
     else if (!byUnit(quantity) && asked !== null && open.length === 1 && quantity.unit)
@@ -211,6 +213,17 @@ export function readMeasures(
     return values.some(
       (value) => value.fact === 'metal' && (filled(value.to, from) || filled(to, value.from)),
     );
+  }
+
+  /** "They last 10 and 25 years": one more number of a fact that may have many. */
+  function besideOf({ from, unit }: Quantity): string | undefined {
+    return collector.mentions.find(
+      ({ fact, to }) =>
+        collector.isMany(fact) &&
+        to < from &&
+        language.list.covers(words.slice(to, from)) &&
+        (unit === null || dimensionOf(unit) === dimensionOfFact(collector.unitOf(fact))),
+    )?.fact;
   }
 
   /** The price of a second choice stands beside its metal, after the first price, or joined to it: "5 and 20 euro". */

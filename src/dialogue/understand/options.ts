@@ -24,7 +24,11 @@ function metalsIn(mentions: readonly Mention[]): Mention[] {
 }
 
 /** The metal that each number belongs to: all stand before their numbers, or all behind; undefined if neither fits. */
-function bound(numbers: readonly Mention[], metals: readonly Mention[]): readonly string[] | undefined {
+function bound(
+  numbers: readonly Mention[],
+  metals: readonly Mention[],
+  sentenceOf: (mention: Mention) => number | undefined,
+): readonly string[] | undefined {
   const between = (from: number, to: number): boolean =>
     numbers.some((number) => number.from >= from && number.to <= to);
   const before = (number: Mention) => metals.findLast(({ to }) => to <= number.from);
@@ -32,7 +36,7 @@ function bound(numbers: readonly Mention[], metals: readonly Mention[]): readonl
   for (const side of [before, after]) {
     const found = numbers.map((number) => {
       const metal = side(number);
-      if (metal === undefined) return undefined;
+      if (metal === undefined || sentenceOf(metal) !== sentenceOf(number)) return undefined;
       const [from, to] = metal.to <= number.from ? [metal.to, number.from] : [number.to, metal.from];
       return between(from, to) ? undefined : String(metal.value);
     });
@@ -50,7 +54,11 @@ export function readOptions({ mentions, words, clean }: Reading, told: Told): To
   if (names.length < 2) return undefined;
   const rows = NUMBERS.map((fact) => {
     const numbers = inOrder(mentions.filter((one) => one.fact === fact && typeof one.value === 'number'));
-    return { fact, numbers, of: numbers.length === 0 ? undefined : bound(numbers, metals) };
+    return {
+      fact,
+      numbers,
+      of: numbers.length === 0 ? undefined : bound(numbers, metals, ({ from }) => words[from]?.sentence),
+    };
   });
   const own = rows.filter(({ fact }) => fact !== 'labour_cost');
   const known = (name: string): number => own.filter(({ of }) => of?.includes(name)).length;
@@ -73,13 +81,15 @@ export function readOptions({ mentions, words, clean }: Reading, told: Told): To
     const text = textOf(first.from, last.to);
     const said = numbers.map(({ value }) => Number(value));
     const each = said.length === 1 && (of === undefined || fact === 'labour_cost');
+    // As said, the numbers follow the metals as said, wherever those stand in the end.
+    const owner = of ?? names;
     const values = each
       ? order.map(() => said[0] ?? 0)
-      : of === undefined
-        ? said
-        : order.flatMap((name) => said[of.indexOf(name)] ?? []);
+      : order.flatMap((name) => (owner.includes(name) ? (said[owner.indexOf(name)] ?? []) : []));
     // A number of the second choice alone has no place in a row that begins with the first.
-    const inPlace = each || of === undefined || order.slice(0, of.length).every((name) => of.includes(name));
+    const inPlace =
+      each ||
+      order.slice(0, said.length).every((name) => owner.indexOf(name) < said.length && owner.includes(name));
     if (inPlace) found.push({ fact, value: values.length === 1 ? (values[0] ?? 0) : values, text });
   }
   return { found, problems };
