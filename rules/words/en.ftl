@@ -100,6 +100,7 @@ help-cure = Tell me the kind of adhesive and the temperature of the rock. For ex
 help-hole = For example: "how do I clean the hole for a glue-in?"
 help-spacing = Tell me the depth. For example: "how far from the edge for a 12x100?"
 help-coating-life = Tell me thickness and place. For example: "how long does 50 µm of zinc last on an inland crag?"
+help-load = Tell me what is done with the anchor. For example: "how hard is a factor 1 fall with 80 kg?" or "what force on two bolts at 60 degrees with 2 kN?"
 help-cautions = For example: "what should I watch out for when drilling in wet sandstone?"
 help = Ask in your own words, for example:
     • which bolt for an overhanging limestone sea cliff?
@@ -118,7 +119,7 @@ button-old = That button is from an older question and no longer fits.
 impossible = "{ $text }" cannot be the { $fact }: I take { $least } to { $most }. Nothing was changed.
 contradiction = { $one } and { $other } do not go together. Which of the two holds? Nothing was changed.
 contradiction-relation = { $words } Nothing was changed.
-out-of-range = { $what } comes to { $value }; the method covers { $least } to { $most }, so I give no number. Choose a size within that range, or ask a qualified installer for a pull test.
+out-of-range = { $what } comes to { $value }; the method covers { $least } to { $most }, so I give no number. Tell me a value within that range, or ask a qualified installer.
 problem-unit-mismatch = "{ $text }": that unit does not fit. Which { $fact } do you mean? Nothing was changed.
 problem-ambiguous = "{ $text }" can mean more than one thing. Please say it more exactly. Nothing was changed.
 problem-conflict = "{ $text }" says two different things about the { $fact }. Which holds? Nothing was changed.

@@ -1,20 +1,11 @@
-import type { Check, Computed, Kind } from '../contracts/advice.ts';
+import type { Check, Computed } from '../contracts/advice.ts';
 import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
-import type { Phrase } from '../contracts/phrase.ts';
 import { formulas, type Result } from '../engineering/index.ts';
 import { assumable, knownValues, type Outcome, type Row, type Situation, situation } from '../rules/index.ts';
 import type { Desk } from './desk.ts';
 
-export interface CheckDraft {
-  readonly id: string;
-  readonly name: Phrase;
-  readonly value: number;
-  readonly limit: number;
-  readonly unit: string;
-  readonly kind: Kind;
-  /** The requirement is a most and not a least. */
-  readonly atMost?: boolean;
-}
+/** A requirement; whether it is met is worked out here. */
+export type CheckDraft = Omit<Check, 'ok'>;
 
 /**
  * Where one advice is worked out: it hands out facts, rows and decisions and writes down which of them were

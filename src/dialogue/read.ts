@@ -106,6 +106,7 @@ export const helped = [
   'hole',
   'spacing',
   'coating-life',
+  'load',
   'cautions',
 ];
 

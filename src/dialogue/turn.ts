@@ -40,7 +40,7 @@ export interface DialogueOptions {
 }
 
 /** Topics offered as buttons when it is not clear what a member wants. */
-const offered = ['material', 'anchor', 'embedment', 'adhesive', 'cure', 'hole', 'cautions'];
+const offered = ['material', 'anchor', 'embedment', 'adhesive', 'cure', 'hole', 'load', 'cautions'];
 
 const valuesOf = (facts: Facts): Record<string, FactValue> =>
   Object.fromEntries(Object.entries(facts).map(([id, { value }]) => [id, value]));

@@ -60,6 +60,8 @@ export function showMeasure(value: number, unit: string, exact = false): string 
       return !exact && value >= 100 ? String(Math.round(value)) : number;
     case 'min':
       return `${Math.round(value)} min`;
+    case '°':
+      return `${number}°`;
     case '1':
       return number;
     default:
