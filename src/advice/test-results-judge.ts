@@ -56,7 +56,7 @@ const mostPulls = 60;
 /**
  * How many pulls would show it: the smallest n for which mean − k(n)·s reaches the minimum, were mean and scatter
  * to stay as they are. k one-sided tolerance factor, 5 % and 90 %; kN. Nothing where no number up to 60 would.
- * Source: NIST/SEMATECH e-Handbook 7.2.6.3. Worked: mean 20, s 2.5, minimum 15 → k 2.0 → 39 pulls.
+ * Source: NIST/SEMATECH e-Handbook 7.2.6.3. Worked: mean 20, s 2.5, minimum 15 → k(42) = 1.9998 → 42 pulls.
  */
 export function neededFor(row: Row, { mean, deviation, count }: Summary, need: number): Phrase[] {
   if (row.characteristic >= need || mean < need || row.scatter > mostScatter) return [];

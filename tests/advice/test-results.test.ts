@@ -67,6 +67,16 @@ describe('a row of results', () => {
   });
 });
 
+describe('how many pulls would prove it', () => {
+  // Smallest n with k(n; 0.95, 0.90) ≤ (20 − 15)/2.5 = 2: 42 by SciPy 1.17 (nct.ppf: k(41) 2.0049, k(42) 1.9998).
+  it('is the smallest number whose 5 % value would reach the minimum', async () => {
+    const spread = 2.5 * Math.sqrt(3 / 4);
+    const pulls_kn = [20 - spread, 20 - spread, 20 + spread, 20 + spread];
+    expect(await text({ pulls_kn })).toContain('42 pulls in all would prove it');
+    expect(await text({ pulls_kn: eight })).toContain('not even 60 pulls would prove it');
+  });
+});
+
 describe('a result far off', () => {
   // The uranium data of NIST/SEMATECH e-Handbook 1.3.5.17.1: 245.57 is an outlier at 5 %.
   const uranium = [199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57];
