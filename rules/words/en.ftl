@@ -245,7 +245,7 @@ embedment-upper-bound = Whether its clip slips through cannot be reckoned, only 
 ## embedment, no size told
 sizing-meets = Smallest usual size that does, by this reckoning: { $diameter } × { $length } ({ $anchor }); prove it by a pull test in this rock.
 sizing-test-first = Smallest usual size to try: { $diameter } × { $length } ({ $anchor }). It is not proved: test it in this rock before anyone trusts it.
-sizing-average = No usual size is sure to be enough; on average the smallest is { $diameter } × { $length } ({ $anchor }). Test it in this rock before anyone trusts it.
+sizing-average = As far as told, no usual size is sure to be enough; the strongest, { $diameter } × { $length } ({ $anchor }), is so only on average. Test it in this rock before anyone trusts it.
 sizing-not-so = No size makes this right. The smallest that is strong enough is { $diameter } × { $length } ({ $anchor }), but not there or not like this.
 sizing-none = No usual size is strong enough there by this reckoning.
 sizing-none-next = Find sounder rock, take a better adhesive or a drier hole, or ask a qualified installer for pull tests in this rock.

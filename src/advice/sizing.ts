@@ -45,26 +45,36 @@ function sizesToTry(sheet: Worksheet, anchor: string): readonly StandardSize[] {
   );
 }
 
-/** The smallest size of a kind, thin before short; undefined: none meets it. */
-export function smallest(
+/** Sizes of a kind that meet what is needed, thin and short first. */
+function fitting(
   sheet: Worksheet,
   anchor: string,
   need: Need,
   aim: Aim,
   change: (setting: Setting) => Setting = (setting) => setting,
-): Fit | undefined {
+): readonly Fit[] {
   const sizes = sizesToTry(sheet, anchor);
   const [first] = sizes;
-  if (first === undefined) return undefined;
+  if (first === undefined) return [];
   const base = change(settingOf(sheet, { anchor, diameter: first.diameter, length: first.length }));
-  const { smallest: found } = findSize(sizes, (size) =>
-    meets(sheet, withSize(base, size as StandardSize), need, aim),
-  );
-  if (found === undefined) return undefined;
-  const size = found as StandardSize;
-  const setting = withSize(base, size);
-  return { anchor, size, setting, strength: strengthOf(setting) };
+  return findSize(sizes, (size) => meets(sheet, withSize(base, size), need, aim))
+    .tried.filter(({ ok }) => ok)
+    .map(({ size }) => {
+      const setting = withSize(base, size);
+      return { anchor, size, setting, strength: strengthOf(setting) };
+    });
 }
+
+/** Where none is sure, a small one would be the worst advice: the strongest of those that are enough on average. */
+const strongest = (fits: readonly Fit[]): Fit | undefined =>
+  fits.reduce<Fit | undefined>(
+    (best, one) =>
+      best === undefined ||
+      one.strength.tension.governs.characteristic > best.strength.tension.governs.characteristic
+        ? one
+        : best,
+    undefined,
+  );
 
 const sizeArgs = ({ anchor, size }: Fit): Record<string, PhraseArg> => ({
   diameter: { value: size.diameter, unit: 'mm', exact: true },
@@ -116,11 +126,12 @@ export async function sizing(sheet: Worksheet): Promise<Draft> {
   const need = needOf(sheet);
   const { suitable, limited, reject } = await kindsToSize(sheet);
   const kinds = [...suitable, ...limited.map(({ what }) => what)].map(({ value }) => value);
-  const found = kinds.map((anchor) => ({ anchor, fit: smallest(sheet, anchor, need, 'sure') }));
+  const found = kinds.map((anchor) => ({ anchor, fit: fitting(sheet, anchor, need, 'sure')[0] }));
   const sure = found.find(({ fit }) => fit !== undefined)?.fit;
-  const fit = sure ?? kinds.map((kind) => smallest(sheet, kind, need, 'average')).find((one) => one);
-  const best = kinds.map((kind) => smallest(sheet, kind, need, 'sure', (one) => bestSetting(sheet, one)));
-  const bestFit = best.find((one) => one !== undefined);
+  const fit = sure ?? strongest(kinds.flatMap((kind) => fitting(sheet, kind, need, 'average')));
+  const [bestFit] = kinds.flatMap((kind) =>
+    fitting(sheet, kind, need, 'sure', (one) => bestSetting(sheet, one)).slice(0, 1),
+  );
   const bestLine = (than?: StandardSize): Phrase[] =>
     bestFit === undefined || (bestFit.size.diameter === than?.diameter && bestFit.size.length === than.length)
       ? []

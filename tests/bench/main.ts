@@ -5,6 +5,7 @@ const benches: Readonly<Record<string, () => Promise<{ run(): Promise<void> }>>>
   answers: () => import('./answers.ts'),
   start: () => import('./start.ts'),
   rules: () => import('./rules.ts'),
+  sizing: () => import('./sizing.ts'),
 };
 
 const wanted = process.argv.slice(2);

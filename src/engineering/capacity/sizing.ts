@@ -5,17 +5,17 @@ export interface Size {
   readonly length: number;
 }
 
-export interface SizeVerdict {
-  readonly size: Size;
+export interface SizeVerdict<S extends Size = Size> {
+  readonly size: S;
   readonly ok: boolean;
 }
 
-export interface Sizing {
+export interface Sizing<S extends Size = Size> {
   /** Smallest size that meets everything; undefined: none does, and that is an answer. */
-  readonly smallest: Size | undefined;
+  readonly smallest: S | undefined;
   /** The next size up, to be offered as the margin. */
-  readonly next: Size | undefined;
-  readonly tried: readonly SizeVerdict[];
+  readonly next: S | undefined;
+  readonly tried: readonly SizeVerdict<S>[];
 }
 
 const order = (a: Size, b: Size) =>
@@ -27,7 +27,7 @@ const order = (a: Size, b: Size) =>
  * Since a larger load only ever takes sizes away, a larger load never gives a smaller bolt.
  * Source: common practice. Errors: none of its own. Worked: see the tests.
  */
-export function findSize(sizes: readonly Size[], meets: (size: Size) => boolean): Sizing {
+export function findSize<S extends Size>(sizes: readonly S[], meets: (size: S) => boolean): Sizing<S> {
   const tried = [...sizes].sort(order).map((size) => ({ size, ok: within(() => meets(size)) }));
   const passed = tried.filter((t) => t.ok);
   return { smallest: passed[0]?.size, next: passed[1]?.size, tried };
