@@ -1,5 +1,5 @@
 /** Which question next: the one whose answer can change the advice most. None is asked that cannot change it. */
-import { advise, type Desk, isRefused, openFacts } from '../advice/index.ts';
+import { advise, type Desk, isRefused, OutOfRange, openFacts } from '../advice/index.ts';
 import type { Advice } from '../contracts/advice.ts';
 import type { Facts, FactValue } from '../contracts/facts.ts';
 import { decideNow, knownValues } from '../rules/index.ts';
@@ -23,15 +23,32 @@ const exploring = (desk: Desk): Desk => ({
 const deeds = ({ topic, stance, verdict, recommend, reject }: Advice): string =>
   JSON.stringify([topic, stance, verdict.say, recommend, reject.map(({ what }) => what)]);
 
+/** Answers to try: every value of a choice; of a number one for each step that a band cuts, or its two ends. */
+function answersToTry(desk: Desk, id: string): readonly FactValue[] {
+  const definition = desk.rules.facts.get(id);
+  if (definition === undefined) return [];
+  if (definition.kind !== 'number') return knownValues(desk.rules, definition);
+  const cuts = [...desk.rules.facts.values()].flatMap((fact) =>
+    fact.kind === 'band' && fact.from === id
+      ? fact.steps.map((step) => ('below' in step ? step.below : step.upTo))
+      : [],
+  );
+  const [least, most] = definition.possible;
+  return [least, ...cuts.flatMap((cut) => [cut, cut + (most - cut) / 1000]), most].filter(
+    (value) => value >= least && value <= most,
+  );
+}
+
 async function differentAnswers(desk: Desk, topic: string, facts: Facts, fact: string): Promise<number> {
-  const definition = desk.rules.facts.get(fact);
-  if (definition === undefined || definition.kind === 'number') return 2;
   const answers = new Set<string>();
-  for (const value of knownValues(desk.rules, definition)) {
-    const told: Facts = { ...facts, [fact]: { value: value as FactValue, from: 'said' } };
-    answers.add(
-      await advise(desk, topic, told).then(deeds, (error: unknown) => `none: ${(error as Error).name}`),
-    );
+  for (const value of answersToTry(desk, fact)) {
+    const told: Facts = { ...facts, [fact]: { value, from: 'said' } };
+    try {
+      answers.add(deeds(await advise(desk, topic, told)));
+    } catch (error) {
+      // A value that the method does not cover is no reason to ask.
+      if (!(error instanceof OutOfRange)) throw error;
+    }
   }
   return answers.size;
 }

@@ -1,7 +1,7 @@
 /** A session is a list of what was told; facts are folded from it anew each turn, so taking back needs no code of its own. */
 import type { Facts } from '../contracts/facts.ts';
 import type { Entry, Session } from '../contracts/session.ts';
-import type { RuleSet } from '../rules/index.ts';
+import { bandOf, type RuleSet, textCell } from '../rules/index.ts';
 
 /** Facts in force: the last word counts; what hangs on another fact lapses when that one changes later. */
 export function factsOf(rules: RuleSet, session: Session): Facts {
@@ -15,11 +15,23 @@ export function factsOf(rules: RuleSet, session: Session): Facts {
   }
   // While a question is open, what the message that led to it wanted still holds.
   const since = session.pending === null ? session.turn : session.turn - session.asked.length;
-  return Object.fromEntries(
+  const facts = Object.fromEntries(
     [...last.values()]
       .filter((entry) => entry.turn >= since || !lastsOneMessage(rules, entry.fact))
       .map(({ fact, value, from }) => [fact, { value, from }]),
   );
+  return placedBySea(rules, facts);
+}
+
+/** Who tells only how far the sea is has told the place as well, as far as the sea goes: taken, and said aloud. */
+function placedBySea(rules: RuleSet, facts: Facts): Facts {
+  const distance = facts.sea_distance_m?.value;
+  const band = rules.facts.get('sea_band');
+  if (facts.environment !== undefined || typeof distance !== 'number' || band?.kind !== 'band') return facts;
+  const step = bandOf(band, distance);
+  const row = rules.table('places-by-distance').rows.find(({ id }) => id === step);
+  if (row === undefined) return facts;
+  return { ...facts, environment: { value: textCell(row, 'environment'), from: 'assumed' } };
 }
 
 function hangsOn(rules: RuleSet, fact: string): string | undefined {

@@ -42,6 +42,19 @@ export interface DialogueOptions {
 /** Topics offered as buttons when it is not clear what a member wants. */
 const offered = ['material', 'anchor', 'embedment', 'adhesive', 'cure', 'hole', 'load', 'cautions'];
 
+/** What facts told without a question are about, where there is hardly another thing to ask of them. */
+const guesses: readonly (readonly [topic: string, facts: readonly string[]])[] = [
+  ['embedment', ['diameter_mm', 'rock']],
+  ['embedment', ['embedment_mm', 'rock']],
+  ['cure', ['adhesive', 'hours_since']],
+  ['cure', ['adhesive', 'temperature_c']],
+  ['load', ['fall_factor']],
+  ['material', ['environment']],
+];
+
+const guessTopic = (facts: Facts): string | undefined =>
+  guesses.find(([, ids]) => ids.every((id) => facts[id] !== undefined))?.[0];
+
 const valuesOf = (facts: Facts): Record<string, FactValue> =>
   Object.fromEntries(Object.entries(facts).map(([id, { value }]) => [id, value]));
 
@@ -108,7 +121,9 @@ export class Dialogue {
         [{ say: 'not-yet', with: { topic: { say: `topic-${topic}` } } }],
         offered,
       );
-    const next = told(session, read.entries, topic);
+    const noTopic = told(session, read.entries, topic);
+    const guess = topicOf(noTopic) === undefined ? guessTopic(factsOf(this.desk.rules, noTopic)) : undefined;
+    const next = guess === undefined ? noTopic : told(session, read.entries, guess);
     if (topicOf(next) === undefined) {
       const noted = { ...next, pending: null };
       return this.#notice(noted, noted, [{ say: 'what-about' }], offered, read.understood);
@@ -168,7 +183,7 @@ export class Dialogue {
     understood: readonly string[],
   ): Answer {
     return {
-      session: { ...session, pending: fact, asked: [...new Set([...session.asked, fact])] },
+      session: { ...session, pending: fact, asked: [...session.asked, fact] },
       turn: {
         outcome: { kind: 'question', question: this.#question(fact), whyAsked: true },
         topic: topicOf(session) ?? 'unknown',
