@@ -18,7 +18,7 @@ export interface Amount {
 export function amountOf(sheet: Worksheet): Amount | undefined {
   const diameter = sheet.number('diameter_mm');
   const depth = sheet.number('embedment_mm') ?? sheet.number('length_mm');
-  if (diameter === undefined || depth === undefined) return undefined;
+  if (diameter === undefined || depth === undefined || gapOf(sheet)?.each === 0) return undefined;
   const holeDiameter = sheet.number('hole_diameter_mm') ?? diameter + 2;
   const anchor = sheet.told('anchor');
   const legs =
