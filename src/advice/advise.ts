@@ -36,6 +36,13 @@ export async function isRefused(desk: Desk, topic: string, facts: Facts): Promis
   return refuses(sheet);
 }
 
+/** Another fact that was told makes this one needless: the depth, the length. */
+const isStoodFor = (desk: Desk, facts: Facts, fact: string): boolean =>
+  Object.keys(facts).some((told) => {
+    const definition = desk.rules.facts.get(told);
+    return definition?.kind === 'number' && definition.standsFor?.includes(fact);
+  });
+
 export async function openFacts(desk: Desk, topic: string, facts: Facts): Promise<OpenFacts> {
   const sheet = new Worksheet(desk, topic, facts);
   await settle(sheet);
@@ -44,7 +51,8 @@ export async function openFacts(desk: Desk, topic: string, facts: Facts): Promis
   const open = (ids: string | readonly string[] | undefined): string[] =>
     [ids ?? []]
       .flat()
-      .filter((fact) => facts[fact] === undefined && (situation[fact] ?? 'unknown') === 'unknown');
+      .filter((fact) => facts[fact] === undefined && (situation[fact] ?? 'unknown') === 'unknown')
+      .filter((fact) => !isStoodFor(desk, facts, fact));
   return { need: open(values.need), ask: open(values.ask) };
 }
 

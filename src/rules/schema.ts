@@ -46,6 +46,8 @@ export const factSchema = z.discriminatedUnion('kind', [
     unit: words,
     /** Outside these limits a value is a slip of the keyboard, whatever the rock. */
     possible: z.tuple([z.number(), z.number()]),
+    /** Facts that need not be asked for once this one is told: who knows the depth need not tell the length. */
+    standsFor: z.array(factId).optional(),
     /** Several may be told at once: the results of a row of tests. */
     many: z.boolean().optional(),
   }),
