@@ -5,11 +5,12 @@ import type { Word } from './phrases.ts';
 /** Which words are part of a name and tell no fact. */
 export function maskNames(words: readonly Word[], language: Language): boolean[] {
   const masked: boolean[] = [];
+  const { capitalNouns } = language.vocabulary;
   const strange = (word: Word | undefined): boolean =>
-    word?.capital === true && !word.forms.some((form) => language.means(form));
+    !capitalNouns && word?.capital === true && !word.forms.some((form) => language.means(form));
   for (let at = 0; at < words.length; at++) {
     const named = language.named.longest(words, at);
-    if (named && words[at]?.capital !== true)
+    if (named && (capitalNouns || words[at]?.capital !== true))
       for (let next = named.to; words[next]?.capital === true; next++) masked[next] = true;
     const word = words[at];
     // A capital beside a capitalised word that is no word of ours: both are the name.

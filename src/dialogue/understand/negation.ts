@@ -15,6 +15,18 @@ export function standing(
   spent: readonly boolean[],
   /** Words of a value that was denied: in "no rust or cracks" the list goes on. */
   denied: readonly boolean[],
+  to = from + 1,
+): Standing {
+  const before = standingBefore(words, from, language, spent, denied);
+  return before === 'said' ? standingBehind(words, to, language) : before;
+}
+
+function standingBefore(
+  words: readonly Word[],
+  from: number,
+  language: Language,
+  spent: readonly boolean[],
+  denied: readonly boolean[],
 ): Standing {
   const sentence = words[from]?.sentence;
   let at = from;
@@ -27,6 +39,21 @@ export function standing(
     const filler = endingAt(language.fillers, words, at);
     if (filler === null) return 'said';
     at = filler;
+  }
+  return 'said';
+}
+
+/** "Granit ist es nicht", "Granit oder so": in a question ("reicht Granit nicht?") nothing is denied. */
+function standingBehind(words: readonly Word[], to: number, language: Language): Standing {
+  const sentence = words[to - 1]?.sentence;
+  for (let at = to; at - to < FARTHEST && words[at]?.sentence === sentence; ) {
+    const not = language.notAfter.longest(words, at);
+    const next = not && words[not.to];
+    if (not && (next === undefined || (next?.kind === 'mark' && next.text !== '?'))) return 'denied';
+    if (language.hedgesAfter.longest(words, at)) return 'hedged';
+    const skip = language.fillers.longest(words, at) ?? language.nouns.longest(words, at);
+    if (skip === null) return 'said';
+    at = skip.to;
   }
   return 'said';
 }

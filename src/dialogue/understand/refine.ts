@@ -20,7 +20,7 @@ export function refineMentions(
       if (rule.fact !== mention.fact || rule.of !== mention.value) continue;
       const said = (at: number, to: number): string | null => {
         if (rule.unlessNext.longest(words, to) !== null) return null;
-        if (standing(words, at, language, spent, []) !== 'said') return null;
+        if (standing(words, at, language, spent, [], to) !== 'said') return null;
         return rule.by.longest(words, at)?.said[0] ?? null;
       };
       // Before it: across other adjectives ("soft, wet sandstone").

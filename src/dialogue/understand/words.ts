@@ -10,19 +10,66 @@ function withoutEnding(word: string, endings: readonly string[]): string[] {
     .map((ending) => word.slice(0, -ending.length));
 }
 
-/** Gives every token the forms under which the vocabulary may know it. */
+/** Gives every token the forms under which the vocabulary may know it; a word made of several becomes several. */
 export function toWords(tokens: readonly Token[], language: Language): Word[] {
+  const { misspellings, endings } = language.vocabulary;
   let left = MOST_CORRECTIONS;
-  return tokens.map((token) => {
-    if (token.kind !== 'word') return { ...token, forms: [token.text] };
-    const slip = language.vocabulary.misspellings[token.text];
-    if (slip !== undefined) return { ...token, forms: [slip] };
-    const bare = withoutEnding(token.text, language.vocabulary.endings).filter(language.isKnown);
-    if (language.isKnown(token.text) || bare.length > 0) return { ...token, forms: [token.text, ...bare] };
-    const fixed = left-- > 0 ? language.correct(token.text) : null;
-    if (fixed === null) return { ...token, forms: [token.text] };
-    return { ...token, forms: [token.text, fixed, ...withoutEnding(fixed, language.vocabulary.endings)] };
-  });
+  const bareOf = (text: string): string[] => withoutEnding(text, endings).filter(language.isKnown);
+  return joinAbbreviations(tokens, language)
+    .flatMap((token): Word[] => {
+      if (token.kind !== 'word') return [{ ...token, forms: [token.text] }];
+      const slip = misspellings[token.text];
+      if (slip !== undefined) return [{ ...token, forms: [slip] }];
+      const spelt = withMarks(token.text, language);
+      for (const text of spelt) {
+        const bare = bareOf(text);
+        if (language.isKnown(text) || bare.length > 0)
+          return [{ ...token, forms: [...new Set([token.text, text, ...bare])] }];
+      }
+      for (const text of spelt) {
+        const pieces = language.split(text);
+        if (pieces !== null)
+          return pieces.map((piece, index) => ({
+            ...token,
+            text: piece,
+            forms: [piece, ...bareOf(piece)],
+            ...(index === 0 ? {} : { glued: false, close: true, capital: false }),
+          }));
+      }
+      const fixed = left-- > 0 ? (spelt.map(language.correct).find((known) => known !== null) ?? null) : null;
+      return [
+        {
+          ...token,
+          forms: fixed === null ? [token.text] : [token.text, fixed, ...withoutEnding(fixed, endings)],
+        },
+      ];
+    })
+    .map((word) => withVariants(word, language));
+}
+
+/** "Bagnate" is "bagnato" in another gender and number. */
+function withVariants(word: Word, { variantsOf }: Language): Word {
+  const others = word.kind === 'word' ? word.forms.flatMap(variantsOf) : [];
+  return others.length === 0 ? word : { ...word, forms: [...new Set([...word.forms, ...others])] };
+}
+
+/** "Loecher" is "löcher", and marks are left out when words are compared. */
+function withMarks(text: string, { vocabulary }: Language): string[] {
+  let other = text;
+  for (const [written, meant] of Object.entries(vocabulary.letters)) other = other.replaceAll(written, meant);
+  return other === text ? [text] : [text, other];
+}
+
+/** "Vor 3 Std. geklebt": the full stop belongs to the word. */
+function joinAbbreviations(tokens: readonly Token[], { abbreviations }: Language): Token[] {
+  if (abbreviations.size === 0) return [...tokens];
+  const kept: Token[] = [];
+  let joined = 0;
+  for (const [index, token] of tokens.entries()) {
+    if (token.text === '.' && token.close && abbreviations.has(tokens[index - 1]?.text ?? '')) joined++;
+    else kept.push(joined === 0 ? token : { ...token, sentence: token.sentence - joined });
+  }
+  return kept;
 }
 
 /** Words that mean nothing to us, each once. */
