@@ -100,6 +100,11 @@ help-cure = Tell me the kind of adhesive and the temperature of the rock. For ex
 help-hole = For example: "how do I clean the hole for a glue-in?"
 help-spacing = Tell me the depth. For example: "how far from the edge for a 12x100?"
 help-coating-life = Tell me thickness and place. For example: "how long does 50 µm of zinc last on an inland crag?"
+help-inspect = Tell me what you see, on which metal, where. For example: "brown stain under a 304 hanger on a sea cliff, can I trust it?"
+help-cost = Tell me price, work and life. For example: "which is cheaper over 50 years on a temperate inland crag, 316 at 20 euro or titanium at 43 euro, work 20?"
+help-pulltest-plan = For example: "how do we proof test 20 belay glue-ins in granite?"
+help-pulltest-result = Tell me the loads at which anchors gave way. For example: "we pulled 24.1 27.3 22.8 30.2 26 kN, what does it prove?"
+help-compare = Tell me both rows of results. For example: "smooth: 33 35 37, rough: 36 44 51, is rough better?"
 help-load = Tell me what is done with the anchor. For example: "how hard is a factor 1 fall with 80 kg?" or "what force on two bolts at 60 degrees with 2 kN?"
 help-cautions = For example: "what should I watch out for when drilling in wet sandstone?"
 help = Ask in your own words, for example:
@@ -317,6 +322,21 @@ cure-not-yet = Do not load it yet: { $what } at { $temperature } needs { $hours 
 ## hole
 hole-verdict = Drill and clean in this order; a dusty hole is the commonest fault.
 hole-size = Hole { $hole } wide and { $depth } deep, unless the maker says otherwise.
+
+## inspect
+inspect-trust = { $signs }: nothing that was told speaks against it. That is no proof that it is sound.
+inspect-limit = { $signs }: use it only backed up, until somebody who knows has looked at it.
+inspect-do-not-use = { $signs }: do not use it until somebody who knows has looked at it.
+inspect-replace-now = { $signs }: do not use it again. Close it and replace it.
+inspect-trust-next = Strike the rock and the anchor with a hammer, look at glue and hanger, and note what you saw.
+inspect-limit-next = Back it up, tell the club, and have it tested or replaced.
+inspect-do-not-use-next = Mark it so that nobody clips it, and tell the club.
+inspect-replace-now-next = Mark it, take the hanger off if you can, tell the club, and look at its neighbours of the same kind and age.
+inspect-interval-months-6 = Look at anchors like this every 6 months.
+inspect-interval-months-12 = Look at anchors like this every year.
+inspect-interval-years-2 = Look at anchors like this every 2 years.
+inspect-interval-years-3 = Look at anchors like this every 3 years.
+inspect-hidden = What cannot be seen: cracks in the metal, rust in the hole, glue that never cured.
 
 ## spacing
 spacing-rule = Stay 1.5 times the depth, and at least 150 mm (6 in), from every edge and crack; anchors 3 times the depth, and at least 200 mm (8 in), apart.

@@ -8,6 +8,7 @@ import { cure } from './cure.ts';
 import type { Builder } from './draft.ts';
 import { embedment } from './embedment.ts';
 import { hole } from './hole.ts';
+import { inspect } from './inspect.ts';
 import { load } from './load.ts';
 import { material } from './material.ts';
 import { metalLife } from './metal-life.ts';
@@ -24,6 +25,7 @@ export const builders: Readonly<Record<string, Builder>> = {
   'adhesive-amount': adhesiveAmount,
   cure,
   hole,
+  inspect,
   spacing,
   load,
   'coating-life': metalLife,

@@ -107,6 +107,11 @@ export const helped = [
   'spacing',
   'coating-life',
   'load',
+  'inspect',
+  'cost',
+  'pulltest-plan',
+  'pulltest-result',
+  'compare',
   'cautions',
 ];
 

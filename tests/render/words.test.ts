@@ -24,6 +24,8 @@ describe('texts', () => {
     ['embedment-', rules.decision('size').outcomes.verdict?.values],
     ['refusal-', rules.decision('refusal').outcomes.refusal?.values.filter((value) => value !== 'none')],
     ['topic-', Object.keys(builders)],
+    ['inspect-', rules.decision('inspection').outcomes.verdict?.values],
+    ['inspect-interval-', rules.decision('inspection-interval').outcomes.interval?.values],
     ['kind-', ['mean', 'characteristic', 'design', 'plain']],
     ['check-', ['mean', 'characteristic', 'design', 'plain']],
     ['origin-', ['said', 'assumed', 'club', 'map', 'measured']],
