@@ -243,8 +243,9 @@ embedment-heat-warm = In the sun it gets warmer than 40 °C (104 °F): the bond 
 embedment-heat-softens = At the warmth you told, such an adhesive may soften: hardly any bond is counted.
 embedment-oblique = Pulled at { $angle } from its axis: 5 % value { $characteristic }.
 embedment-oblique-worst = Pulled out and sideways at once, weakest at { $angle } from its axis: 5 % value { $characteristic }.
-embedment-chance = Pulled out, of 1000 such anchors about { $underLeast } would hold less than { $least }, and { $underSeldom } less than { $seldom }, which climbing seldom exceeds (common practice, no source).
-embedment-chance-use = Pulled out, of 1000 such anchors about { $underLeast } would hold less than { $least }, { $underAction } less than the { $action } to count with in this use, and { $underSeldom } less than { $seldom }, which climbing seldom exceeds (common practice, no source).
+embedment-chance = Of 1000 such anchors, pulled out, this many would hold less than { $least }: { $underLeast }; less than the { $seldom } that climbing seldom exceeds (common practice, no source): { $underSeldom }.
+embedment-chance-use = Of 1000 such anchors, pulled out, this many would hold less than { $least }: { $underLeast }; less than the { $action } to count with in this use: { $underAction }; less than the { $seldom } that climbing seldom exceeds (common practice, no source): { $underSeldom }.
+embedment-uiaa = Some editions of UIAA 123 ask { $aim } straight out (from memory): aim at that; about { $underAim } of 1000 would hold less.
 embedment-upper-bound = Whether its clip slips through cannot be reckoned, only tested; the figures are an upper bound.
 
 ## embedment, no size told

@@ -72,19 +72,29 @@ function ofThousand(chance: number): string {
 /** Climbing seldom puts more on a bolt (common practice, no source). */
 const seldomAbove = 4;
 
+/** Some editions of UIAA 123 ask more straight out than EN 959 (from memory): a figure to aim at. */
+const elsewhere = 20;
+
 /** Closed form: each way of failing is lognormal, the load fixed. Not where pull-through is left out. */
 export function chanceLines(sheet: Worksheet, { tension, upperBound }: Strength, need: Need): Phrase[] {
   if (upperBound) return [];
   const below = (load: number): string => ofThousand(tension.chanceBelow(load));
   const least = { least: kn(need.kn.tension, true), underLeast: below(need.kn.tension) };
   const seldom = { seldom: kn(seldomAbove, true), underSeldom: below(seldomAbove) };
-  if (sheet.told('use') === undefined) return [{ say: 'embedment-chance', with: { ...least, ...seldom } }];
+  const aim: Phrase[] =
+    need.kn.tension < elsewhere
+      ? [{ say: 'embedment-uiaa', with: { aim: kn(elsewhere, true), underAim: below(elsewhere) } }]
+      : [];
+  if (aim.length > 0) sheet.cite('uiaa-123');
+  if (sheet.told('use') === undefined)
+    return [{ say: 'embedment-chance', with: { ...least, ...seldom } }, ...aim];
   const action = numberCell(sheet.row('uses', sheet.choice('use')), 'action_kn');
   return [
     {
       say: 'embedment-chance-use',
       with: { ...least, ...seldom, action: kn(action, true), underAction: below(action) },
     },
+    ...aim,
   ];
 }
 

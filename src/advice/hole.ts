@@ -1,5 +1,6 @@
 import type { Phrase } from '../contracts/phrase.ts';
 import type { Draft } from './draft.ts';
+import { gapLines } from './gap.ts';
 import type { Worksheet } from './worksheet.ts';
 
 /** How to drill and clean the hole, in order. */
@@ -25,6 +26,7 @@ export async function hole(sheet: Worksheet): Promise<Draft> {
     verdict: { say: 'hole-verdict' },
     points: [
       ...size,
+      ...gapLines(sheet),
       ...steps.map((step): Phrase => ({ say: 'line', with: { text: { of: 'row', id: `steps/${step}` } } })),
     ],
     recommend: { steps },
