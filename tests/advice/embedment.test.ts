@@ -191,7 +191,7 @@ describe('what is asked of it', () => {
     expect(Math.abs(chance - tension.chanceBelow(15))).toBeLessThan(4 * error);
   });
 
-  // V 0.45, 33.0 kN at the wall and 49.0 at the rod: Φ(−1.62) + Φ(−2.54) = 0.053 + 0.006; at 20 kN 0.170 + 0.031.
+  // V 0.45, 33.0 kN at the wall and 49.0 at the rod: Φ(−1.62) + Φ(−2.54) = 0.053 + 0.006; at 20 kN 0.171 + 0.031.
   it('says the chance with the load of the use and with what climbing seldom exceeds', async () => {
     const shown = await text({ rock_grade: 'R4' });
     expect(shown).toMatch(/Of 1000 such anchors, .* 15 kN .*: 59; .* 6 kN .*: fewer than 1; .* 4 kN/);
