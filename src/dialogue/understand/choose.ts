@@ -60,7 +60,10 @@ export function choose(
       correctedAt === null ? [] : all.filter(({ from, denied }) => from >= correctedAt && !denied);
     decide(fact, corrected.length > 0 ? corrected : all);
   }
-  return chosen;
+  // "Twin leg or threaded rod?" tells nothing of the shank either.
+  const open = chosen.alternatives.flat().filter(({ fact }) => chosen.compared.includes(fact));
+  const found = chosen.found.filter(({ text }) => !open.some((one) => one.text === text));
+  return { ...chosen, found };
 
   function decide(fact: string, all: readonly Mention[]): void {
     chosen.ruledOut.push(...all.filter(({ denied }) => denied).map(asFound));

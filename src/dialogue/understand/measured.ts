@@ -168,7 +168,9 @@ export function readMeasures(
 
   /** "35 twin-leg bolts". */
   function pluralAhead(from: number): boolean {
-    return [0, 1, 2, 3].some((step) => language.plural.longest(words, from + step) !== null);
+    for (let at = from; at <= from + 3 && language.parting.longest(words, at) === null; at++)
+      if (language.plural.longest(words, at) !== null) return true;
+    return false;
   }
 
   /** What a unit alone tells. Whether anything was said about the quantity. */

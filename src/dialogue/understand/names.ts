@@ -5,13 +5,17 @@ import type { Word } from './phrases.ts';
 /** Which words are part of a name and tell no fact. */
 export function maskNames(words: readonly Word[], language: Language): boolean[] {
   const masked: boolean[] = [];
-  const { capitalNouns } = language.vocabulary;
+  const { articles, capitalNouns } = language.vocabulary;
   const strange = (word: Word | undefined): boolean =>
     !capitalNouns && word?.capital === true && !word.forms.some((form) => language.means(form));
+  // "Sonho de Granito", "Sueño del Granito".
+  const joins = (at: number, start: number): boolean =>
+    at > start && articles.includes(words[at]?.text ?? '') && words[at + 1]?.capital === true;
   for (let at = 0; at < words.length; at++) {
     const named = language.named.longest(words, at);
     if (named && (capitalNouns || words[at]?.capital !== true))
-      for (let next = named.to; words[next]?.capital === true; next++) masked[next] = true;
+      for (let next = named.to; words[next]?.capital === true || joins(next, named.to); next++)
+        masked[next] = true;
     const word = words[at];
     // A capital beside a capitalised word that is no word of ours: both are the name.
     if (

@@ -17,6 +17,8 @@ export function normalise(text: string): string {
       .replace(/«[^\S\n]+/gu, '«')
       .replace(/[^\S\n]+»(?![\p{L}\p{N}])/gu, '»')
       .replace(FRACTION, ' $&')
+      // The ordinal sign that Spanish keyboards have for the degree; NFKC would make it an "o".
+      .replace(/º/gu, '°')
       // A dash between spaces or a long one ends a thought; NFKC would leave it as it is.
       .replace(/[—―]/gu, ' - ')
       .normalize('NFKC')
@@ -35,12 +37,14 @@ export function normalise(text: string): string {
 
 /** The form in which words are compared: lower case, without accents. */
 export function fold(word: string): string {
-  // ß, ł and ø have no decomposition.
+  // ß, ł, ø and œ have no decomposition.
   return word
     .toLowerCase()
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .replace(/ß/gu, 'ss')
     .replace(/ł/gu, 'l')
-    .replace(/ø/gu, 'o');
+    .replace(/ø/gu, 'o')
+    .replace(/œ/gu, 'oe')
+    .replace(/æ/gu, 'ae');
 }

@@ -59,7 +59,7 @@ function digitsAt(
   return { value, to: at + 1, fraction: false, inWords: false };
 }
 
-/** "2 500 kg". Not before millimetres: "10 100 mm" is a bolt; nor after a name: "sector 2 300 m". */
+/** "2 500 kg". Not before millimetres: "10 100 mm" is a bolt; nor after what has a number: "belay 2 300 m". */
 function spacedAt(
   words: readonly Word[],
   at: number,
@@ -67,8 +67,8 @@ function spacedAt(
 ): { value: number; to: number } | null {
   const first = words[at];
   if (language.vocabulary.numbers.spacedThousands !== true || !first || first.glued) return null;
-  if (!/^[1-9]\d{0,2}$/.test(first.text) || (at > 0 && language.named.longest(words, at - 1)?.to === at))
-    return null;
+  const numbered = [language.named, language.nouns].some((tree) => tree.longest(words, at - 1)?.to === at);
+  if (!/^[1-9]\d{0,2}$/.test(first.text) || numbered) return null;
   let to = at + 1;
   for (
     let next = words[to];
@@ -140,8 +140,15 @@ function andPart(
   return part?.fraction && part.value < 1 ? part : null;
 }
 
+/** The "moins" of "au moins 80" and of "plus ou moins 80" takes nothing away. */
+const isCovered = (words: readonly Word[], at: number, to: number, language: Language): boolean =>
+  [1, 2].some((back) =>
+    [language.atLeast, language.fillers].some((tree) => (tree.longest(words, at - back)?.to ?? 0) >= to),
+  );
+
 export function numeralAt(words: readonly Word[], at: number, language: Language): Numeral | null {
-  const sign = language.minus.longest(words, at);
+  const minus = language.minus.longest(words, at);
+  const sign = minus && !isCovered(words, at, minus.to, language) ? minus : null;
   const apart = words[at]?.close === false || words[at - 1]?.kind === 'mark';
   const dash = isMark(words[at], '-') && apart && words[at + 1]?.close === true;
   const start = sign ? sign.to : dash ? at + 1 : at;

@@ -21,6 +21,7 @@ export interface Quantity {
 }
 
 const MOST_QUANTITIES = 60;
+const SIZED = new Set(['size', 'hole_diameter_mm']);
 
 /** The phrase of the tree that ends right before `to`. */
 export function endingAt(
@@ -79,6 +80,20 @@ function mayStart(words: readonly Word[], at: number, language: Language): boole
   return before !== undefined && (language.by.covers([before]) || language.thread.covers([before]));
 }
 
+/** "Hace hora y media": one, where a half follows the unit. */
+function andAHalf(words: readonly Word[], at: number, language: Language): Numeral | null {
+  const unit = language.units.longest(words, at);
+  if (unit === null || language.half.longest(words, unit.to) === null) return null;
+  return { from: at, to: at, value: 1, negative: false, fraction: false, inWords: true };
+}
+
+/** "Al menos 5", "más o menos 5": the minus is the end of a longer phrase. */
+function isTail(words: readonly Word[], at: number, language: Language): boolean {
+  const sign = language.minus.longest(words, at);
+  const trees = [language.fillers, language.atLeast, language.atMost];
+  return sign !== null && trees.some((tree) => (endingAt(tree, words, sign.to) ?? at) < at);
+}
+
 function one(words: readonly Word[], at: number, language: Language): Quantity | null {
   const money = words[at]?.kind === 'number' ? null : language.units.longest(words, at, true);
   const currency = money && dimensionOf(money.said[0] ?? null) === 'money' ? money : null;
@@ -87,7 +102,9 @@ function one(words: readonly Word[], at: number, language: Language): Quantity |
   let numeral = numeralAt(words, start, language);
   if (numeral === null && unity && language.units.longest(words, unity.to))
     numeral = { from: at, to: unity.to, value: 1, negative: false, fraction: false, inWords: true };
+  numeral ??= andAHalf(words, at, language);
   if (numeral === null || !mayStart(words, start, language)) return null;
+  if (numeral.negative && isTail(words, start, language)) return null;
   if (words[numeral.to]?.text === ':' && words[numeral.to]?.close && words[numeral.to + 1]?.close)
     return null;
   // "The 2nd belay" counts nothing.
@@ -112,6 +129,8 @@ function one(words: readonly Word[], at: number, language: Language): Quantity |
 /** "1 h 30 min": joined to what follows if that is the smaller unit of the same kind. */
 function compound(first: Quantity, words: readonly Word[], language: Language): Quantity {
   if (first.unit === null) return first;
+  const half = language.half.longest(words, first.to);
+  if (half) return { ...first, to: half.to, low: first.low + 0.5, high: first.high + 0.5 };
   const and = language.and.longest(words, first.to);
   const second = one(words, and?.to ?? first.to, language);
   if (!second?.unit || second.unit === first.unit || second.negative) return first;
@@ -124,14 +143,37 @@ function range(first: Quantity, words: readonly Word[], language: Language): Qua
   const dash = words[first.to]?.text === '-' ? first.to + 1 : null;
   const and =
     endingAt(language.between, words, first.from) === null ? null : language.and.longest(words, first.to);
-  const joint = dash ?? language.range.longest(words, first.to, true)?.to ?? and?.to;
+  const to = toAfter(first, words, language);
+  const joint = dash ?? language.range.longest(words, first.to, true)?.to ?? and?.to ?? to?.to;
   if (joint === undefined || first.thread) return first;
   const second = one(words, joint, language);
   if (second === null || second.thread || (first.unit && second.unit && first.unit !== second.unit))
     return first;
   if (dash !== null && words[dash]?.close !== words[dash - 1]?.close) return first;
+  // "Broche de 12 à 10 cm du bord": a size, and a distance.
+  const loose = dash === null && and === null && first.unit === null && second.unit !== null;
+  if (loose && (second.low < first.low || sizeIsNear(words, first.from, language))) return first;
   const [low, high] = [Math.min(first.low, second.low), Math.max(first.low, second.low)];
   return { ...first, to: second.to, low, high, unit: first.unit ?? second.unit, negative: low < 0 };
+}
+
+/** "De 4 a 6 °C", "4 a 6 °C"; "10x80 a 15 cm" and "12 mm a 15 cm" are none. */
+function toAfter(first: Quantity, words: readonly Word[], language: Language) {
+  const start = endingAt(language.from, words, first.from);
+  const pair = endingAt(language.by, words, first.from) !== null;
+  const open = start === null && (first.unit !== null || pair);
+  return open || sizeIsNear(words, start ?? first.from, language)
+    ? null
+    : language.to.longest(words, first.to);
+}
+
+/** "Fix inox da 10": the number is the size of what was named. */
+function sizeIsNear(words: readonly Word[], to: number, language: Language): boolean {
+  return [1, 2, 3, 4].some((back) => {
+    const cue = language.roles.longest(words, to - back);
+    const sizes = cue?.said.some(({ role, side }) => SIZED.has(role) && side === 'before');
+    return sizes === true && (cue?.to ?? 0) <= to && words[to - back]?.sentence === words[to]?.sentence;
+  });
 }
 
 function bounded(quantity: Quantity, words: readonly Word[], language: Language): Quantity {

@@ -1,7 +1,7 @@
 /** Which fact a number belongs to: told by the words on either side of it, each used for one number only. */
 import type { Language, RoleCue } from './compile.ts';
 import type { Mention } from './mention.ts';
-import type { Match, Word } from './phrases.ts';
+import type { Match, PhraseTree, Word } from './phrases.ts';
 import type { Item } from './sizes.ts';
 
 /** A cue further off than this says nothing. */
@@ -11,6 +11,7 @@ const UNTOLD = 7;
 const WIDEST = 12;
 /** A number is only dropped for a word that stands right beside it. */
 const NEAREST = 1.2;
+const MEASURED = new Set(['size', 'hole_diameter_mm']);
 
 interface Candidate {
   readonly role: string;
@@ -61,12 +62,12 @@ function gaps(items: readonly Item[], words: readonly Word[], cues: readonly Mat
   });
 }
 
-const parted = (words: readonly Word[], from: number, to: number, language: Language): boolean =>
-  words.slice(from, to).some((_, at) => language.breaks.longest(words, from + at) !== null);
+const parted = (words: readonly Word[], from: number, to: number, by: PhraseTree<true>): boolean =>
+  words.slice(from, to).some((_, at) => by.longest(words, from + at) !== null);
 
 /** "20 goujons de 10": what is counted is also measured. */
 const measures = (choice: Candidate, before: Candidate | null | undefined, last: number): boolean =>
-  choice.role === 'size' && before?.role === 'count' && choice.cue === last && before.cue === last;
+  MEASURED.has(choice.role) && before?.role === 'count' && choice.cue === last && before.cue === last;
 
 export function assignRoles(
   items: readonly Item[],
@@ -88,12 +89,13 @@ export function assignRoles(
     for (const { cue, number } of gap[side === 'before' ? index : index + 1] ?? []) {
       const apart = side === 'before' ? from - cue.to : cue.from - to;
       if (apart > WIDEST || sentenceOf(cue.from) !== sentenceOf(from)) continue;
-      if (side === 'before' && parted(words, cue.to, from, language)) continue;
+      if (side === 'before' && parted(words, cue.to, from, language.breaks)) continue;
       const steps =
         side === 'before'
           ? 0.2 + 0.9 * stepsBetween(words, cue.to, from, language, mentions)
           : stepsBetween(words, to, cue.from, language, mentions);
       for (const { role, side: asked, doubt } of cue.said) {
+        if (role === 'count' && side === 'after' && parted(words, to, cue.from, language.parting)) continue;
         const right = asked === side || (asked === `${side}Unit` && hasUnit(item));
         const farthest = role === 'ignore' ? NEAREST : FARTHEST;
         const more = right ? doubtOf(role, item) : null;

@@ -46,6 +46,8 @@ export function tokenise(
     const first = raw.charAt(0);
     const kind = isDigit(first) ? 'number' : /^[\p{L}\p{M}]/u.test(first) || raw.length > 1 ? 'word' : 'mark';
     const before = tokens.at(-1);
+    // Where apostrophes part words, one at the end of a word stands for an accent: "profondita'".
+    if (raw === "'" && elisions.size > 0 && before?.kind === 'word' && before.end === start) continue;
     // A row of the same mark says no more than two.
     if (kind === 'mark' && before?.text === raw && tokens.at(-2)?.text === raw) continue;
     if (raw === '-' && before !== undefined && before.end === start && before.kind !== 'mark') {
@@ -57,7 +59,8 @@ export function tokenise(
       }
     }
     const close = before !== undefined && before.end === start;
-    const glued = close && kind !== 'mark' && before.kind !== 'mark' && before.kind !== kind;
+    const elided = before?.text.endsWith("'") === true;
+    const glued = close && kind !== 'mark' && before.kind !== 'mark' && before.kind !== kind && !elided;
     const capital = kind === 'word' && /^\p{Lu}\p{Ll}{2,}/u.test(raw);
     const token = {
       kind,
@@ -80,9 +83,17 @@ function* pieces(
   text: string,
   elisions: ReadonlySet<string>,
 ): Generator<readonly [raw: string, start: number]> {
+  let done = 0;
   for (const { 0: found, index } of text.matchAll(PIECE)) {
+    if (index < done) continue;
     let raw = found;
     let start = index;
+    // "L' inox", "moins d'1 m".
+    if (elisions.has(fold(raw)) && text.charAt(index + raw.length) === "'") {
+      done = index + raw.length + 1;
+      yield [`${raw}'`, index];
+      continue;
+    }
     for (let end = raw.indexOf("'"); end > 0; end = raw.indexOf("'")) {
       if (!elisions.has(fold(raw.slice(0, end)))) break;
       yield [raw.slice(0, end + 1), start];

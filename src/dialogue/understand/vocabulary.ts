@@ -98,6 +98,8 @@ export const vocabularySchema = z.strictObject({
   fillers: phrases,
   /** Between a cue and a number they part the two: "what depth do I need for 10 mm". */
   breaks: phrases,
+  /** Between a number and a noun they part the two: "12 in fori da 14" counts no holes. */
+  parting: z.array(phrase).default([]),
   /** Facts by name: "don't know the rock". */
   factNames: z.record(factId, phrases),
 

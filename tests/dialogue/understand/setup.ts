@@ -15,7 +15,10 @@ import { factsFileSchema, tableFileSchema } from '../../../src/rules/schema.ts';
 const rules = fileURLToPath(new URL('../../../rules/', import.meta.url));
 const json = async (path: string): Promise<unknown> => JSON.parse(await readFile(path, 'utf8'));
 
-export const vocabularyPath = join(rules, 'vocabulary', 'en.json');
+export const vocabularyPathOf = (language: string): string => join(rules, 'vocabulary', `${language}.json`);
+
+export const languagesPresent = async (): Promise<string[]> =>
+  (await readdir(join(rules, 'vocabulary'))).map((name) => name.replace('.json', '')).sort();
 
 export async function loadFactsView(): Promise<FactsView> {
   const { facts } = factsFileSchema.parse(await json(join(rules, 'facts.json')));
@@ -29,8 +32,8 @@ export async function loadFactsView(): Promise<FactsView> {
   };
 }
 
-export async function loadUnderstand() {
-  const [vocabulary, view] = await Promise.all([loadVocabulary(vocabularyPath), loadFactsView()]);
+export async function loadUnderstand(language = 'en') {
+  const [vocabulary, view] = await Promise.all([loadVocabulary(vocabularyPathOf(language)), loadFactsView()]);
   return { understand: makeUnderstand([vocabulary], view), vocabulary, view };
 }
 

@@ -4,11 +4,13 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { loadVocabulary, strayWords, VocabularyError } from '../../../src/dialogue/understand/index.ts';
 import { distance, makeCorrector } from '../../../src/dialogue/understand/typo.ts';
-import { loadUnderstand } from './setup.ts';
+import { languagesPresent, loadUnderstand } from './setup.ts';
 
-const { understand, vocabulary, view } = await loadUnderstand();
+const { vocabulary, view } = await loadUnderstand();
 
-describe('the vocabulary', () => {
+describe.each(await languagesPresent())('the vocabulary %s', async (language) => {
+  const { understand, vocabulary } = await loadUnderstand(language);
+
   it('names only facts, values and topics that the rules have', () => {
     expect(strayWords(vocabulary, view)).toEqual([]);
     const wrong = { ...vocabulary, factNames: { no_such_fact: ['x'] } };
@@ -51,8 +53,10 @@ describe('the vocabulary', () => {
         }
     expect(lost).toEqual([]);
   });
+});
 
-  it('refuses a file that is broken, and says where', async () => {
+describe('a vocabulary file', () => {
+  it('is refused if it is broken, and the faults are named', async () => {
     const folder = await mkdtemp(join(tmpdir(), 'vocabulary-'));
     const path = join(folder, 'xx.json');
     await writeFile(path, JSON.stringify({ ...vocabulary, fillers: [], colour: 'blue' }));
