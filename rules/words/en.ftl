@@ -63,6 +63,10 @@ title-why-formulas = Formulas
 title-why-sources = Sources
 why-fact = { $line } ({ $origin })
 why-rule = { $words } [{ $id }]
+why-input = { $symbol } = { $value } ({ $from }; valid from { $least } to { $most })
+why-from-fact = { $fact }, { $origin }
+why-from-row = from the table { $row }
+why-from-method = worked out on the way
 why-formula = { $name }: { $symbols }; { $inputs } → { $value }{ $kind } ({ $source }, { $clause })
 kind-mean = , a mean value
 kind-characteristic = , a 5 % value

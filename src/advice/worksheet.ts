@@ -1,4 +1,4 @@
-import type { Check, Computed } from '../contracts/advice.ts';
+import type { Check, Computed, InputOrigin } from '../contracts/advice.ts';
 import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
 import { formulas, type Result } from '../engineering/index.ts';
 import { assumable, knownValues, type Outcome, type Row, type Situation, situation } from '../rules/index.ts';
@@ -21,6 +21,7 @@ export class Worksheet {
   readonly #sources = new Set<string>();
   readonly #computed: Computed[] = [];
   readonly #checks: Check[] = [];
+  readonly #rows: [table: string, row: Row][] = [];
 
   constructor(
     readonly desk: Desk,
@@ -108,6 +109,7 @@ export class Worksheet {
   /** The row of a table that a fact names; its sources count as used. */
   row(table: string, id: string): Row {
     const row = this.desk.rules.row(table, id);
+    this.#rows.push([table, row]);
     for (const source of row.sources) this.#sources.add(source);
     return row;
   }
@@ -159,11 +161,17 @@ export class Worksheet {
       this.#computed.push({
         id: result.formula,
         symbols: spec.symbols,
-        inputs: Object.entries(result.inputs).map(([input, value]) => ({
-          symbol: spec.inputs[input]?.symbol ?? input,
-          value,
-          unit: spec.inputs[input]?.unit || '1',
-        })),
+        inputs: Object.entries(result.inputs).map(([input, value]) => {
+          const { symbol = input, unit = '1', min = 0, max = 0 } = spec.inputs[input] ?? {};
+          return {
+            symbol,
+            value,
+            unit: unit || '1',
+            least: min,
+            most: max,
+            from: this.#originOf(value, unit || '1'),
+          };
+        }),
         value: result.value,
         unit: result.unit || '1',
         kind: result.kind,
@@ -171,6 +179,27 @@ export class Worksheet {
         clause: spec.clause,
       });
     return result.value;
+  }
+
+  /** Told by the value and its unit: an earlier result, a fact, a cell of a row that was used, or the method's own. */
+  #originOf(value: number, unit: string): InputOrigin {
+    // Nought and one turn up everywhere: to trace them would be guessing.
+    if (value === 0 || (value === 1 && unit === '1')) return { kind: 'method' };
+    const earlier = this.#computed.find((one) => one.value === value && one.unit === unit);
+    if (earlier !== undefined) return { kind: 'formula', id: earlier.id };
+    for (const fact of this.#used) {
+      const definition = this.desk.rules.facts.get(fact);
+      const known = this.#facts[fact];
+      if (definition?.kind === 'number' && definition.unit === unit && known?.value === value)
+        return { kind: 'fact', fact, origin: known.from };
+    }
+    for (const [table, row] of this.#rows)
+      for (const [column, cell] of Object.entries(row.is)) {
+        const spec = this.desk.rules.table(table).columns[column];
+        const of = spec !== undefined && 'unit' in spec ? (spec.unit ?? '1') : '1';
+        if (cell === value && of === unit) return { kind: 'row', row: `${table}/${row.id}` };
+      }
+    return { kind: 'method' };
   }
 
   check(draft: CheckDraft): boolean {

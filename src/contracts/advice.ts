@@ -1,4 +1,4 @@
-import type { FactValue } from './facts.ts';
+import type { FactOrigin, FactValue } from './facts.ts';
 import type { NonEmpty, Phrase, Term } from './phrase.ts';
 
 /** Which of the three kinds of load a number is. They are never mixed; `plain` is for what is not a strength. */
@@ -17,12 +17,29 @@ export interface Check {
   readonly ok: boolean;
 }
 
+/** Where the number in a formula came from. `method`: worked out on the way, or a figure of the method itself. */
+export type InputOrigin =
+  | { readonly kind: 'fact'; readonly fact: string; readonly origin: FactOrigin }
+  | { readonly kind: 'row'; readonly row: string }
+  | { readonly kind: 'formula'; readonly id: string }
+  | { readonly kind: 'method' };
+
+export interface ComputedInput {
+  readonly symbol: string;
+  readonly value: number;
+  readonly unit: string;
+  /** The range in which the formula is valid. */
+  readonly least: number;
+  readonly most: number;
+  readonly from: InputOrigin;
+}
+
 /** One computed number with its way: what `why` shows. */
 export interface Computed {
   readonly id: string;
   /** The formula in symbols, "N = τ·π·d·h". */
   readonly symbols: string;
-  readonly inputs: readonly { readonly symbol: string; readonly value: number; readonly unit: string }[];
+  readonly inputs: readonly ComputedInput[];
   readonly value: number;
   readonly unit: string;
   readonly kind: Kind;

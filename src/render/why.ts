@@ -1,16 +1,41 @@
 /** The whole chain behind an advice: facts and where they came from, rules that fired, formulas with numbers, sources. */
-import type { Advice, Computed } from '../contracts/advice.ts';
+import type { Advice, Computed, ComputedInput, InputOrigin } from '../contracts/advice.ts';
 import type { FactOrigin } from '../contracts/facts.ts';
 import { cautionsInFull, factLine } from './answer.ts';
 import type { Words } from './words.ts';
 
+function originText(words: Words, from: InputOrigin): string {
+  switch (from.kind) {
+    case 'fact':
+      return words.say({
+        say: 'why-from-fact',
+        with: { fact: { of: 'fact', id: from.fact }, origin: { say: `origin-${from.origin}` } },
+      });
+    case 'row':
+      return words.say({ say: 'why-from-row', with: { row: from.row } });
+    case 'formula':
+      return words.glossary.formula(from.id);
+    case 'method':
+      return words.say({ say: 'why-from-method' });
+  }
+}
+
+function inputText(words: Words, input: ComputedInput): string {
+  const number = (value: number): string => String(Number(value.toPrecision(4)));
+  return words.say({
+    say: 'why-input',
+    with: {
+      symbol: input.symbol,
+      value: input.unit === '1' ? number(input.value) : `${number(input.value)} ${input.unit}`,
+      from: originText(words, input.from),
+      least: number(input.least),
+      most: number(input.most),
+    },
+  });
+}
+
 function computedText(words: Words, one: Computed): string {
-  const inputs = one.inputs
-    .map(
-      ({ symbol, value, unit }) =>
-        `${symbol} = ${Number(value.toPrecision(4))}${unit === '1' ? '' : ` ${unit}`}`,
-    )
-    .join(', ');
+  const inputs = one.inputs.map((input) => inputText(words, input)).join('; ');
   return words.say({
     say: 'why-formula',
     with: {
