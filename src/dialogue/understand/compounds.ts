@@ -6,11 +6,15 @@ const SHORTEST = 6;
 const LONGEST = 45;
 const MOST_PIECES = 5;
 
-/** Takes a folded word apart, or gives null: no piece may be left that is not on the list. */
-export type Splitter = (word: string) => readonly string[] | null;
+/** Both take a folded word apart, or give null: no piece may be left that is not on the list. */
+export interface Splitter {
+  /** As the vocabulary tells for this very word. */
+  told(word: string): readonly string[] | null;
+  found(word: string): readonly string[] | null;
+}
 
 export function makeSplitter(compounds: Vocabulary['compounds'], endings: readonly string[]): Splitter {
-  if (compounds === undefined) return () => null;
+  if (compounds === undefined) return { told: () => null, found: () => null };
   const parts = new Set(compounds.parts.map(fold));
   const links = ['', ...compounds.links.map(fold)];
   const told = new Map(Object.entries(compounds.told).map(([word, apart]) => [fold(word), fold(apart)]));
@@ -30,11 +34,12 @@ export function makeSplitter(compounds: Vocabulary['compounds'], endings: readon
     }
     return null;
   };
-  return (word) => {
-    const apart = told.get(word);
-    if (apart !== undefined) return apart.split(' ');
-    if (word.length < SHORTEST || word.length > LONGEST) return null;
-    const pieces = split(word, MOST_PIECES);
-    return pieces !== null && pieces.length > 1 ? pieces : null;
+  return {
+    told: (word) => told.get(word)?.split(' ') ?? null,
+    found: (word) => {
+      if (word.length < SHORTEST || word.length > LONGEST) return null;
+      const pieces = split(word, MOST_PIECES);
+      return pieces !== null && pieces.length > 1 ? pieces : null;
+    },
   };
 }

@@ -15,26 +15,29 @@ export function toWords(tokens: readonly Token[], language: Language): Word[] {
   const { misspellings, endings } = language.vocabulary;
   let left = MOST_CORRECTIONS;
   const bareOf = (text: string): string[] => withoutEnding(text, endings).filter(language.isKnown);
+  const apart = (token: Token, pieces: readonly string[]): Word[] =>
+    pieces.map((text, index) => ({
+      ...token,
+      text,
+      forms: [text, ...bareOf(text)],
+      ...(index === 0 ? {} : { glued: false, close: true, capital: false }),
+    }));
   return joinAbbreviations(tokens, language)
     .flatMap((token): Word[] => {
       if (token.kind !== 'word') return [{ ...token, forms: [token.text] }];
       const slip = misspellings[token.text];
       if (slip !== undefined) return [{ ...token, forms: [slip] }];
       const spelt = withMarks(token.text, language);
+      const told = spelt.map(language.split.told).find((pieces) => pieces !== null);
+      if (told) return apart(token, told);
       for (const text of spelt) {
         const bare = bareOf(text);
         if (language.isKnown(text) || bare.length > 0)
           return [{ ...token, forms: [...new Set([token.text, text, ...bare])] }];
       }
       for (const text of spelt) {
-        const pieces = language.split(text);
-        if (pieces !== null)
-          return pieces.map((piece, index) => ({
-            ...token,
-            text: piece,
-            forms: [piece, ...bareOf(piece)],
-            ...(index === 0 ? {} : { glued: false, close: true, capital: false }),
-          }));
+        const pieces = language.split.found(text);
+        if (pieces !== null) return apart(token, pieces);
       }
       const fixed = left-- > 0 ? (spelt.map(language.correct).find((known) => known !== null) ?? null) : null;
       return [
