@@ -6,6 +6,7 @@ const benches: Readonly<Record<string, () => Promise<{ run(): Promise<void> }>>>
   start: () => import('./start.ts'),
   rules: () => import('./rules.ts'),
   sizing: () => import('./sizing.ts'),
+  simulation: () => import('./simulation.ts'),
 };
 
 const wanted = process.argv.slice(2);
