@@ -1,0 +1,167 @@
+/** Spanish. What the words mean is common practice, no source. */
+import { describe, expect, it } from 'vitest';
+import { scoreOf } from './score.ts';
+import { loadCases, loadUnderstand, told } from './setup.ts';
+
+const { understand } = await loadUnderstand('es');
+const facts = (text: string, context = {}) => told(understand(text, context));
+
+describe('messages in Spanish, topic and exact facts', () => {
+  it.each(['es/messages.json', 'es/messages-late.json'])('%s', async (name) => {
+    const cases = await loadCases(name);
+    const { topic, f1, faults } = scoreOf(cases, understand);
+    console.log(
+      `${name}: ${cases.length} messages, topics ${(100 * topic).toFixed(1)} %, facts F1 ${f1.toFixed(3)}`,
+    );
+    for (const fault of faults) console.log(`  ${fault}`);
+    expect(topic).toBeGreaterThanOrEqual(0.95);
+    expect(f1).toBeGreaterThanOrEqual(0.95);
+  });
+});
+
+describe('what is denied, quoted, a name or another word is no fact', () => {
+  it.each([
+    ['no es inox 316', {}],
+    ['no tenemos granito por aquí', {}],
+    ['ni epoxi ni poliéster', {}],
+    ['nada de 304', {}],
+    ['granito no es', {}],
+    ['> usa 304 en granito', {}],
+    ['escribió "10x80 en granito va bien"', {}],
+    ['la vía Titanio Puro es de gneis', { rock: 'gneiss' }],
+    ['chapas color granito', {}],
+    ['en concreto no lo sé', {}],
+    ['primeros auxilios', {}],
+    ['artificial A2', { use: 'aid' }],
+    ['una vía de 6c+', {}],
+    ['304 m del mar', { sea_distance_m: 304 }],
+    ['acantilado de 60 m', { environment: 'sea-cliff' }],
+    ['a 2000 m de altitud', {}],
+    ['a 300 m sobre el nivel del mar', {}],
+    ['a 15 cm de la fisura', { edge_distance_mm: 150 }],
+    ['seguro que sí', {}],
+    ['el 2º largo', {}],
+    ['granizo', {}],
+    ['un pirata', {}],
+    ['me despierto', {}],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
+});
+
+describe('what may be something else is asked back and not taken', () => {
+  it.each([
+    ['inox', 'metal', 'stainless-304'],
+    ['titanio', 'metal', 'titanium-grade-2'],
+    ['galvanizado', 'metal', 'zinc-plated'],
+    ['químico', 'anchor', 'glue-in-single-leg'],
+    ['anclaje de expansión', 'anchor', 'drop-in'],
+    ['cerca del mar', 'environment', 'sea-cliff'],
+    // Tufa and volcanic tuff have one name in Spanish.
+    ['toba', 'rock', 'volcanic-tuff'],
+    ['roca volcánica', 'rock', 'volcanic-tuff'],
+    // A zip line in one place and a Tyrolean in another.
+    ['tirolina', 'use', 'other-load'],
+  ])('%s', (text, fact, careful) => {
+    const { found, problems } = understand(text);
+    expect(found).toEqual([]);
+    expect(problems).toMatchObject([{ kind: 'ambiguous', fact, value: careful }]);
+  });
+
+  it.each([
+    ['menos de 5 grados en la roca', 'ambiguous', 'temperature_c'],
+    ['temperatura ambiente 15 grados', 'ambiguous', 'temperature_c'],
+    // "Hace 5 grados" is said of the air.
+    ['hace 5 grados', 'ambiguous', 'temperature_c'],
+    ['10x12', 'impossible', 'length_mm'],
+    ['carga 200 kg', 'unit-mismatch', 'load_kn'],
+    ['granito y caliza', 'conflict', 'rock'],
+  ])('%s: %s %s', (text, kind, fact) => {
+    const { found, problems } = understand(text);
+    expect(found.filter((one) => one.fact === fact)).toEqual([]);
+    expect(problems).toMatchObject([{ kind, fact }]);
+  });
+
+  it.each([
+    'quizás granito',
+    'puede que sea granito',
+    'no sé si es granito',
+    'granito o algo así',
+    'o granito o gneis',
+  ])('%s', (text) => expect(facts(text)).toEqual({}));
+});
+
+describe('rocks whose names look like those of others', () => {
+  it.each([
+    ['toba calcárea', 'tufa'],
+    ['toba volcánica', 'volcanic-tuff'],
+    ['travertino', 'tufa'],
+    ['chorreras', 'tufa'],
+    ['pizarra', 'slate'],
+    ['esquisto', 'schist'],
+    ['mármol', 'limestone-hard'],
+    ['marga', 'limestone-soft'],
+    ['rodeno', 'sandstone'],
+    ['caliza muy blanda', 'limestone-soft'],
+    ['arenisca dura', 'sandstone-hard'],
+    ['cuarcita', 'quartzite'],
+    ['neis', 'gneiss'],
+    ['dolomía', 'dolomite'],
+    ['muro de cemento', 'concrete'],
+  ])('%s: %s', (text, rock) => expect(facts(text)).toEqual({ rock }));
+
+  it('keeps the mountains from the rock', () => {
+    expect(facts('en las Dolomitas')).toEqual({ environment: 'alpine' });
+  });
+});
+
+describe('numbers', () => {
+  it.each([
+    ['roca a 6º', { temperature_c: 6 }],
+    ['roca a 6 ºC', { temperature_c: 6 }],
+    ['la roca está a menos 5 grados', { temperature_c: -5 }],
+    ['5 grados bajo cero', { temperature_c: -5 }],
+    ['roca a más o menos 5 grados', { temperature_c: 5 }],
+    ['al menos 80 mm de profundidad', { embedment_mm: 80 }],
+    ['por lo menos 80 mm de profundidad', { embedment_mm: 80 }],
+    ['roca de 4 a 6 grados', { temperature_c: 4 }],
+    ['roca a 4 o 6 °C', { temperature_c: 4 }],
+    ['80 a 100 mm de profundidad', { embedment_mm: 80 }],
+    ['entre 80 y 100 mm de profundidad', { embedment_mm: 80 }],
+    ['10x80 a 15 cm del borde', { diameter_mm: 10, length_mm: 80, edge_distance_mm: 150 }],
+    ['anclajes de 12 a 20 cm del borde', { diameter_mm: 12, edge_distance_mm: 200 }],
+    ['anclaje de 12 mm a 100 mm del borde', { diameter_mm: 12, edge_distance_mm: 100 }],
+    ['a 1.000 m del mar', { sea_distance_m: 1000 }],
+    ['a 1,5 km de la costa', { sea_distance_m: 1500 }],
+    ['a medio kilómetro del mar', { sea_distance_m: 500 }],
+    ['a kilómetro y medio del mar', { sea_distance_m: 1500 }],
+    ['a dos mil quinientos metros de la playa', { sea_distance_m: 2500 }],
+    ['el mar está a 300 m', { sea_distance_m: 300 }],
+    ['treinta y cinco anclajes', { count: 35 }],
+    ['ciento veinte anclajes', { count: 120 }],
+    ['20 anclajes de 10x80', { count: 20, diameter_mm: 10, length_mm: 80 }],
+    ['12 por 100', { diameter_mm: 12, length_mm: 100 }],
+    ['métrica 12', { diameter_mm: 12 }],
+    ['tres octavos de pulgada', { diameter_mm: 9.525 }],
+    ['agujero de 14', { hole_diameter_mm: 14 }],
+    ['a 20 cm uno de otro', { spacing_mm: 200 }],
+    ['pegado hace hora y media', { hours_since: 1.5 }],
+    ['pegado hace dos horas y media', { hours_since: 2.5 }],
+    ['vuelo de factor 1,7 con 80 kilos', { fall_factor: 1.7, mass_kg: 80 }],
+    ['60 grados entre los ramales', { angle_deg: 60 }],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
+});
+
+describe('an emergency beats everything, a question about one does not', () => {
+  it.each([
+    'mi compañera está colgada de un bolt que se acaba de romper',
+    'un escalador se ha caído y no responde',
+    'me entró resina en el ojo',
+    'llamad al rescate!!',
+  ])('%s', (text) => expect(understand(text).topic).toBe('emergency'));
+
+  it.each([
+    'el año pasado se rompió un bolt, qué metal pongo?',
+    'grieta en el ojo de la argolla, qué hago?',
+    'va bien una reunión colgada en granito?',
+    'bolt de 112 mm de largo en granito, basta?',
+  ])('%s', (text) => expect(understand(text).topic).not.toBe('emergency'));
+});
