@@ -87,13 +87,6 @@ function andAHalf(words: readonly Word[], at: number, language: Language): Numer
   return { from: at, to: at, value: 1, negative: false, fraction: false, inWords: true };
 }
 
-/** "Al menos 5", "más o menos 5": the minus is the end of a longer phrase. */
-function isTail(words: readonly Word[], at: number, language: Language): boolean {
-  const sign = language.minus.longest(words, at);
-  const trees = [language.fillers, language.atLeast, language.atMost];
-  return sign !== null && trees.some((tree) => (endingAt(tree, words, sign.to) ?? at) < at);
-}
-
 function one(words: readonly Word[], at: number, language: Language): Quantity | null {
   const money = words[at]?.kind === 'number' ? null : language.units.longest(words, at, true);
   const currency = money && dimensionOf(money.said[0] ?? null) === 'money' ? money : null;
@@ -104,7 +97,6 @@ function one(words: readonly Word[], at: number, language: Language): Quantity |
     numeral = { from: at, to: unity.to, value: 1, negative: false, fraction: false, inWords: true };
   numeral ??= andAHalf(words, at, language);
   if (numeral === null || !mayStart(words, start, language)) return null;
-  if (numeral.negative && isTail(words, start, language)) return null;
   if (words[numeral.to]?.text === ':' && words[numeral.to]?.close && words[numeral.to + 1]?.close)
     return null;
   // "The 2nd belay" counts nothing.
