@@ -63,6 +63,10 @@ title-why-formulas = Formeln
 title-why-sources = Quellen
 why-fact = { $line } ({ $origin })
 why-rule = { $words } [{ $id }]
+why-input = { $symbol } = { $value } ({ $from }; gültig von { $least } bis { $most })
+why-from-fact = { $fact }, { $origin }
+why-from-row = aus der Tabelle { $row }
+why-from-method = unterwegs ausgerechnet
 why-formula = { $name }: { $symbols }; { $inputs } → { $value }{ $kind } ({ $source }, { $clause })
 kind-mean = , ein Mittelwert
 kind-characteristic = , ein 5-%-Wert
@@ -133,7 +137,7 @@ problem-impossible = „{ $text }“ kann nicht sein. Nichts wurde geändert.
 
 settings-none = Für diesen Chat ist nichts festgelegt.
 settings-are = Für diesen Chat gilt, wenn eine Nachricht nichts anderes sagt: { $list }.
-settings-how = Festlegen: „/settings Sandstein, Binnenland“. Löschen: „/settings löschen“.
+settings-how = Festlegen: „/settings Sandstein, Binnenland“. Löschen: „/settings zurücksetzen“.
 
 ## Topics, as buttons and in sentences
 topic-material = Welches Metall
@@ -245,6 +249,7 @@ embedment-oblique = Schräg gezogen, { $angle } zur Hakenachse: 5-%-Wert { $char
 embedment-oblique-worst = Zugleich heraus und quer gezogen, am schwächsten bei { $angle } zur Hakenachse: 5-%-Wert { $characteristic }.
 embedment-chance = Herausgezogen würden von 1000 solchen Haken etwa { $underLeast } weniger als { $least } halten und { $underSeldom } weniger als { $seldom }, was beim Klettern selten überschritten wird (übliche Praxis, keine Quelle).
 embedment-chance-use = Herausgezogen würden von 1000 solchen Haken etwa { $underLeast } weniger als { $least } halten, { $underAction } weniger als die hier anzusetzende Last ({ $action }) und { $underSeldom } weniger als { $seldom }, was beim Klettern selten überschritten wird (übliche Praxis, keine Quelle).
+embedment-uiaa = Manche Ausgaben von UIAA 123 verlangen { $aim } gerade heraus (aus dem Gedächtnis): Richte dich danach; etwa { $underAim } von 1000 würden weniger halten.
 embedment-upper-bound = Ob er durch seinen Spreizclip rutscht, lässt sich nicht rechnen, nur testen; die Zahlen sind eine Obergrenze.
 
 ## embedment, no size told
@@ -301,8 +306,8 @@ cure-below-sheet = { $what }: Die kälteste Zeile, die du genannt hast, gilt fü
 cure-above-sheet = { $what }: Die wärmste Zeile, die du genannt hast, gilt für { $highest }, und der Fels ist viel wärmer. Lies die Zeile des Datenblatts für diese Wärme.
 cure-spell = { $hours } bei { $temperature }, nötig wären { $needed }: { $share } % der Aushärtung.
 cure-spell-cold = { $hours } bei { $temperature } zählen nicht: kälter, als dieser Kleber bekanntermaßen aushärtet.
-cure-spells-probably = Jetzt normalerweise ausgehärtet: Die genannten Zeiten ergeben { $share } % der Aushärtezeit ({ $what }). Das Datenblatt entscheidet.
-cure-spells-not-yet = Noch nicht belasten: Die genannten Zeiten ergeben { $share } % der Aushärtezeit ({ $what }).
+cure-spells-probably = { $what }: jetzt normalerweise ausgehärtet, die genannten Zeiten ergeben { $share } % der Aushärtezeit. Das Datenblatt entscheidet.
+cure-spells-not-yet = Noch nicht belasten – { $what }: Die genannten Zeiten ergeben { $share } % der Aushärtezeit.
 cure-spells-rest = Es fehlen noch etwa { $hours } bei { $temperature }.
 cure-spells-warmer = So kalt wie jetzt hilft Warten nicht: Es braucht wärmeren Fels.
 cure-spells-which = Welcher Kleber ist es? Solange du es nicht weißt, nicht belasten.
@@ -324,10 +329,10 @@ hole-verdict = Bohre und reinige in dieser Reihenfolge; ein staubiges Loch ist d
 hole-size = Loch { $hole } weit und { $depth } tief, wenn der Hersteller nichts anderes sagt.
 
 ## inspect
-inspect-trust = { $signs }: Nichts von dem, was du gesagt hast, spricht dagegen. Ein Beweis, dass er gut ist, ist das nicht.
-inspect-limit = { $signs }: nur hintersichert benutzen, bis jemand mit Fachkenntnis ihn angesehen hat.
-inspect-do-not-use = { $signs }: nicht benutzen, bis jemand mit Fachkenntnis ihn angesehen hat.
-inspect-replace-now = { $signs }: nicht wieder benutzen. Sperren und ersetzen.
+inspect-trust = Nichts, was du gesagt hast, spricht dagegen ({ $signs }). Ein Beweis, dass er gut ist, ist das nicht.
+inspect-limit = Nur hintersichert benutzen, bis jemand mit Fachkenntnis ihn angesehen hat ({ $signs }).
+inspect-do-not-use = Nicht benutzen, bis jemand mit Fachkenntnis ihn angesehen hat ({ $signs }).
+inspect-replace-now = Nicht wieder benutzen ({ $signs }). Sperren und ersetzen.
 inspect-trust-next = Klopf Fels und Haken mit dem Hammer ab, schau Kleber und Lasche an, und notiere, was du gesehen hast.
 inspect-limit-next = Hintersichere ihn, sag dem Verein Bescheid, und lass ihn testen oder ersetzen.
 inspect-do-not-use-next = Markiere ihn so, dass ihn niemand einhängt, und sag dem Verein Bescheid.
@@ -450,7 +455,7 @@ results-lognormal-scatter = 5-%-Wert { $value } bei 90 % Vertrauensniveau: 19 vo
 results-normal = 5-%-Wert { $value } bei 90 % Vertrauensniveau aus { $count } Versuchen: 19 von 20 halten mehr. Nach der Normalverteilung{ $other }.
 results-other = ; die andere Verteilung ergibt { $value }
 results-other-nonsense = ; die Normalverteilung fiele unter null
-results-cut = Bei Streuung über 20 % (hier { $scatter } %) lassen Bewertungen nur das { $factor }-Fache des 5-%-Werts gelten: { $value }.
+results-cut = Bei Streuung über 20 % (hier { $scatter } %) lassen Bewertungsverfahren nur das { $factor }-Fache des 5-%-Werts gelten: { $value }.
 results-outlier-low = { $value } liegt weit unter dem Rest. Frag, was da war: schlecht gemischt, Hohlraum, Riss, verrutschtes Prüfgerät? Der Wert bleibt drin: Für solche Haken ist der Versuch da.
 results-outlier-high = { $value } liegt weit über dem Rest: Prüf diese Ablesung. Der Wert bleibt drin, bis ein Fehler gezeigt ist.
 results-more = Mit gleichem Mittelwert und gleicher Streuung würden insgesamt { $count } Versuche es nachweisen.
@@ -463,7 +468,7 @@ results-bond-least = Verbund, falls { $legs ->
     [one] ein Schenkel
    *[other] { $legs } Schenkel
  } mit { $diameter } × { $depth } im Kleber: im Mittel mindestens { $mean }, 5-%-Wert { $low }; mehr, wo etwas anderes versagt hat.
-results-bond-update = Die Tabelle sagt { $table } ({ $adhesive }); mit deinen Versuchen eingerechnet ist die Mitte { $median }, der 5-%-Wert für den nächsten Haken { $low }.
+results-bond-update = { $adhesive }: Die Tabelle sagt { $table }; mit deinen Versuchen eingerechnet ist die Mitte { $median }, der 5-%-Wert für den nächsten Haken { $low }.
 results-direction = Als gerade herausgezogen genommen. Hast du entlang der Wand gezogen, vergleich stattdessen mit { $need }.
 results-missing = Du hast { $told } Haken genannt, aber { $count } Ergebnisse. Die anderen zählen auch: Warum fehlen sie?
 results-frame = Standen die Stützfüße des Prüfgeräts näher als die doppelte Tiefe, haben sie den Fels niedergehalten: Der Bruch zeigt dann weniger vom Fels als von Kleber und Metall.
