@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { scoreOf } from './score.ts';
+import { loadCases, loadUnderstand, told } from './setup.ts';
+
+const { understand } = await loadUnderstand('pt');
+const facts = (text: string) => told(understand(text));
+
+describe('Portuguese messages, topic and exact facts', () => {
+  it.each(['pt/messages.json', 'pt/messages-late.json'])('%s', async (name) => {
+    const cases = await loadCases(name);
+    const { topic, f1, faults } = scoreOf(cases, understand);
+    console.log(
+      `${name}: ${cases.length} messages, topics ${(100 * topic).toFixed(1)} %, facts F1 ${f1.toFixed(3)}`,
+    );
+    for (const fault of faults) console.log(`  ${fault}`);
+    expect(topic).toBeGreaterThanOrEqual(0.95);
+    expect(f1).toBeGreaterThanOrEqual(0.95);
+  });
+});
+
+describe('Portuguese words that mean something else as well', () => {
+  it.each([
+    ['a chuva lava a parede', { rain_washed: 'yes' }],
+    ['ele veio ontem', {}],
+    ['falésia a 30 km do mar', { sea_distance_m: 30_000 }],
+    ['malta, é calcário', { rock: 'limestone' }],
+    ['um plano concreto', {}],
+    ['reunião do clube', {}],
+    ['corda de poliéster', {}],
+    ['fica a 4 km do mar', { sea_distance_m: 4000 }],
+    ['quanto gasto de resina', {}],
+    ['cor de granito', {}],
+    ['a via Sonho de Granito é calcário', { rock: 'limestone' }],
+    ['rocha mole', {}],
+    ['uns 5 cm da fissura', { edge_distance_mm: 50 }],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
+
+  it.each([
+    ['tufo', 'rock', 'volcanic-tuff'],
+    ['inox', 'metal', 'stainless-304'],
+    ['galvanizado', 'metal', 'zinc-plated'],
+    ['grampo colado', 'anchor', 'glue-in-single-leg'],
+    ['chumbador mecânico', 'anchor', 'drop-in'],
+    ['costão', 'environment', 'sea-cliff'],
+    ['tirolesa', 'use', 'highline'],
+  ])('%s may be something else and asks back', (text, fact, careful) => {
+    const { found, problems } = understand(text);
+    expect(found).toEqual([]);
+    expect(problems).toMatchObject([{ kind: 'ambiguous', fact, value: careful }]);
+  });
+});
+
+describe('Portuguese denials and doubts', () => {
+  it.each([
+    ['não é inox 304', {}],
+    ['nem 304 nem 316', {}],
+    ['sem granito', {}],
+    ['granito não', {}],
+    ['granito não é, é gnaisse', { rock: 'gneiss' }],
+    ['em vez de epóxi uso viniléster', { adhesive: 'vinyl-ester' }],
+    ['talvez granito', {}],
+    ['pode ser gnaisse', {}],
+    ['acho que não é granito', {}],
+    ['calcário, talvez', {}],
+    ['o furo não está molhado', {}],
+    ['o furo não está seco', { hole_moisture: 'damp' }],
+    ['não tem ferrugem', {}],
+    ['granito ou calcário?', {}],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
+});
+
+describe('Portuguese numbers', () => {
+  it.each([
+    ['vinte e cinco chumbadores', { count: 25 }],
+    ['cento e vinte mm de comprimento', { length_mm: 120 }],
+    ['mil e quinhentos metros do mar', { sea_distance_m: 1500 }],
+    ['1.500 m do mar', { sea_distance_m: 1500 }],
+    ['1,5 km do mar', { sea_distance_m: 1500 }],
+    ['dois quilômetros e meio do mar', { sea_distance_m: 2500 }],
+    ['a menos de 250 m do mar', { sea_distance_m: 250 }],
+    ['1200 m acima do nível do mar', {}],
+    ['meia polegada por quatro polegadas', { diameter_mm: 12.7, length_mm: 101.6 }],
+    ['20 chumbadores de 12', { count: 20, diameter_mm: 12 }],
+    ['30 furos de 14 mm', { count: 30, hole_diameter_mm: 14 }],
+    ['uma dúzia de chapas', { count: 12 }],
+    ['3ºC', { temperature_c: 3 }],
+    ['5 graus negativos', { temperature_c: -5 }],
+    ['mais ou menos 5 graus', { temperature_c: 5 }],
+    ['de 4 a 6 graus', { temperature_c: 4 }],
+    ['2ª enfiada, 3º ponto', {}],
+    ['colei às 9h', {}],
+    ['colei ao meio-dia', {}],
+    ['R$ 1.200,50 de mão de obra', { labour_cost: 1200.5 }],
+    ['40 graus ao sol', { surface_temperature_c: 40 }],
+    ['temperatura do ar 15 graus', {}],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
+});
