@@ -32,6 +32,8 @@ function joined(a: Quantity, b: Quantity, words: readonly Word[], language: Lang
   const between = words.slice(a.to, b.from).filter((word) => word.text !== '⌀');
   const threads = language.thread.covers(between.slice(-1)) ? between.slice(0, -1) : between;
   if (threads.length === 1 && threads[0]?.text === '/') return a.thread;
+  // "Un M10 de 90".
+  if (a.thread && language.link.covers(threads)) return true;
   if (language.byWeak.covers(threads)) return language.plural.longest(words, b.to) === null;
   return threads.length > 0 && language.by.covers(threads);
 }

@@ -50,6 +50,8 @@ describe('numbers as the French write them', () => {
     ['20 goujons de 10', { anchor: 'wedge', count: 20, diameter_mm: 10 }],
     ['2e longueur, 3ème relais', { use: 'belay' }],
     ['moins 5', { temperature_c: -5 }],
+    ['un M10 de 90', { diameter_mm: 10, length_mm: 90 }],
+    ['à 80 km de la côte', { sea_distance_m: 80000 }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
 });
 
@@ -64,6 +66,19 @@ describe('what is denied, doubted or quoted tells nothing', () => {
     ['aucune fissure sur la plaquette', 'signs'],
     ['goujon tordu mais pas fissuré', 'rock_condition'],
   ])('%s: no %s', (text, fact) => expect(facts(text)).not.toHaveProperty(fact));
+});
+
+describe('a denial within a phrase', () => {
+  it.each([
+    ['la pluie lave pas le mur', { rain_washed: 'no' }],
+    ['ça prend pas la pluie', { rain_washed: 'no' }],
+    ['prend rarement la pluie', { rain_washed: 'no' }],
+    ['pas encore sec', { hole_moisture: 'damp' }],
+    ['le rocher ne sonne pas plein', { rock_condition: 'hollow' }],
+    ["le rocher n'est pas très compact", {}],
+    ['grès pas tendre du tout', { rock: 'sandstone' }],
+    ['calcaire pas dur, plutôt tendre', { rock: 'limestone-soft' }],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
 });
 
 describe('words that only look like the trade', () => {
