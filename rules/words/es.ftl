@@ -63,6 +63,10 @@ title-why-formulas = Fórmulas
 title-why-sources = Fuentes
 why-fact = { $line } ({ $origin })
 why-rule = { $words } [{ $id }]
+why-input = { $symbol } = { $value } ({ $from }; válido de { $least } a { $most })
+why-from-fact = { $fact }, { $origin }
+why-from-row = de la tabla { $row }
+why-from-method = calculado por el camino
 why-formula = { $name }: { $symbols }; { $inputs } → { $value }{ $kind } ({ $source }, { $clause })
 kind-mean = , un valor medio
 kind-characteristic = , un valor del 5 %
@@ -91,7 +95,7 @@ why-nothing = Todavía no te he dado ninguna respuesta que pueda explicar.
 what-about = Anotado. ¿Qué quieres saber de eso?
 greeting = Hola. Pregúntame por anclajes en roca: qué metal, qué tipo, a qué profundidad, qué adhesivo, cuánto tarda en curar.
 welcome = De nada. Haz un ensayo de extracción antes de fiarte.
-help-material = Dime dónde va el anclaje; ayudan la roca, la lluvia y el clima. Por ejemplo: "qué anclaje para un acantilado de mar de caliza desplomado?" o "vale 316 en una pared del interior?"
+help-material = Dime dónde va el anclaje; ayudan la roca, la lluvia y el clima. Por ejemplo: "qué metal para un acantilado de mar de caliza desplomado?" o "vale 316 en una pared del interior de clima templado?"
 help-anchor = Dime la roca y para qué es el anclaje. Por ejemplo: "qué tipo de anclaje para una reunión en arenisca blanda?"
 help-embedment = Dime tipo, medida, roca y adhesivo. Por ejemplo: "es bastante profundo un químico de 10x80 en granito con epoxi?"
 help-adhesive = Dime lo mojado que está el agujero y la temperatura de la roca. Por ejemplo: "qué resina en un agujero húmedo a 8 °C?"
@@ -99,16 +103,16 @@ help-adhesive-amount = Dime medida y número. Por ejemplo: "cuánta resina para 
 help-cure = Dime el tipo de adhesivo y la temperatura de la roca. Por ejemplo: "cuánto tiempo tiene que curar el viniléster a 6 °C?"
 help-hole = Por ejemplo: "cómo limpio el agujero para un químico?"
 help-spacing = Dime la profundidad. Por ejemplo: "a qué distancia del borde para un 12x100?"
-help-coating-life = Dime espesor y lugar. Por ejemplo: "cuánto duran 50 µm de zinc en una pared del interior?"
+help-coating-life = Dime espesor y lugar. Por ejemplo: "cuánto duran 50 µm de zinc en una pared del interior de clima templado?"
 help-inspect = Dime qué ves, en qué metal y dónde. Por ejemplo: "mancha marrón bajo una chapa de 304 en un acantilado de mar, qué hago?"
-help-cost = Dime precio, trabajo y duración. Por ejemplo: "316 cuesta 20, titanio 43, trabajo 20, pared del interior de clima templado, qué sale más barato en 50 años?"
+help-cost = Dime precio, trabajo y duración. Por ejemplo: "el 316 cuesta 20, el titanio cuesta 43, el trabajo 20, pared del interior de clima templado, qué sale más barato en 50 años?"
 help-pulltest-plan = Por ejemplo: "cómo hacemos la prueba de carga de 20 químicos de reunión en granito?"
 help-pulltest-result = Dime las cargas a las que cedieron los anclajes. Por ejemplo: "hemos arrancado a 24,1 27,3 22,8 30,2 26 kN, qué demuestra?"
 help-compare = Dime las dos series de resultados. Por ejemplo: "lisos: 33 35 37, rugosos: 36 44 51, son mejores los rugosos?"
 help-load = Dime qué se hace con el anclaje. Por ejemplo: "qué fuerza da una caída de factor 1 con 80 kg?" o "qué fuerza en dos anclajes a 60 grados con 2 kN?"
 help-cautions = Por ejemplo: "con qué tengo que tener cuidado al taladrar en arenisca mojada?"
 help = Pregunta con tus palabras, por ejemplo:
-    • qué anclaje para un acantilado de mar de caliza desplomado?
+    • qué metal para un acantilado de mar de caliza desplomado?
     • es bastante profundo un químico de 10x80 en granito con epoxi?
     • 12 x 100 en arenisca mojada, 4 °C: qué resina, y cuánta para 20 anclajes?
     • cuánto tiempo tiene que curar el viniléster a 6 °C?
@@ -133,7 +137,7 @@ problem-impossible = "{ $text }" no puede ser. No se ha cambiado nada.
 
 settings-none = Este chat no tiene ningún ajuste.
 settings-are = En este chat doy por hecho, si un mensaje no dice otra cosa: { $list }.
-settings-how = Para ajustar: "/settings arenisca, interior". Para borrar: "/settings borrar".
+settings-how = Para ajustar: "/settings arenisca, interior templado". Para borrar: "/settings borrar todo".
 
 ## Topics, as buttons and in sentences
 topic-material = qué metal
