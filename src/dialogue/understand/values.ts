@@ -41,7 +41,9 @@ function matches(words: readonly Word[], masked: readonly boolean[], language: L
     const common = words[at]?.glued || masked[at] ? null : language.values.longest(words, at);
     const answer = words[at]?.glued || masked[at] ? null : (own?.longest(words, at) ?? null);
     const match = answer && answer.to >= (common?.to ?? 0) ? answer : common;
-    if (match && !isMeasure(match, words, language)) {
+    // "Via Mar de Pedra" is no route above the sea.
+    const named = match !== null && words.slice(match.from, match.to).some((_, next) => masked[at + next]);
+    if (match && !named && !isMeasure(match, words, language)) {
       const said = match.said.filter((saying) => saying.kind !== 'blocked');
       if (said.length === match.said.length && !isOutOfPlace(match, words, language))
         found.push({ ...match, said });

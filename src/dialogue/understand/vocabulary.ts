@@ -36,6 +36,8 @@ export const vocabularySchema = z.strictObject({
   capitalNouns: z.boolean().default(false),
   /** A full stop after one of these ends no sentence. */
   abbreviations: z.array(z.string().min(1)).default([]),
+  /** Letters that stand for a word before a slash: "c/" is "com". */
+  shorthand: z.record(z.string().min(1), z.string().min(1)).default({}),
   /** Words made of several: "sandsteinwand". All pieces must be `parts`; `links` may stand between them. */
   compounds: z
     .strictObject({

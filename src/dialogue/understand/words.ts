@@ -22,7 +22,7 @@ export function toWords(tokens: readonly Token[], language: Language): Word[] {
       forms: [text, ...bareOf(text)],
       ...(index === 0 ? {} : { glued: false, close: true, capital: false }),
     }));
-  return joinAbbreviations(tokens, language)
+  return joinAbbreviations(readShorthand(tokens, language), language)
     .flatMap((token): Word[] => {
       if (token.kind !== 'word') return [{ ...token, forms: [token.text] }];
       const slip = misspellings[token.text];
@@ -61,6 +61,20 @@ function withMarks(text: string, { vocabulary }: Language): string[] {
   let other = text;
   for (const [written, meant] of Object.entries(vocabulary.letters)) other = other.replaceAll(written, meant);
   return other === text ? [text] : [text, other];
+}
+
+/** "Haste c/ 80 mm" is "haste com 80 mm", and no 80 degrees. */
+function readShorthand(tokens: readonly Token[], { vocabulary: { shorthand } }: Language): Token[] {
+  const read: Token[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const [token, slash] = [tokens[at], tokens[at + 1]];
+    if (token === undefined) continue;
+    const meant = token.kind === 'word' && !token.close ? shorthand[token.text] : undefined;
+    const short = meant !== undefined && slash?.text === '/' && slash.close;
+    read.push(short ? { ...token, text: meant, end: slash.end } : token);
+    if (short) at++;
+  }
+  return read;
 }
 
 /** "Vor 3 Std. geklebt": the full stop belongs to the word. */

@@ -33,6 +33,10 @@ describe('Portuguese words that mean something else as well', () => {
     ['a via Sonho de Granito é calcário', { rock: 'limestone' }],
     ['rocha mole', {}],
     ['uns 5 cm da fissura', { edge_distance_mm: 50 }],
+    ['na via Mar de Pedra', {}],
+    ['haste de 12 c/ 80 mm de fundo', { diameter_mm: 12, embedment_mm: 80 }],
+    ['furo de 14 mm p/ granito s/ ferrugem', { hole_diameter_mm: 14, rock: 'granite' }],
+    ['rocha a 12 C / 54 F', { temperature_c: 12 }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
 
   it.each([
