@@ -149,7 +149,11 @@ function readParsed(rules: RuleSet, session: Session, parsed: Parsed): Read {
 function nothingTold(parsed: Parsed, session: Session): Read {
   if (parsed.act === 'thanks') return notice('welcome');
   if (parsed.act === 'greeting' || parsed.topic === 'smalltalk') return notice('greeting', {}, true);
-  const words = parsed.unknownWords.slice(0, 5).join(', ');
+  // Named, but never echoed at length: a paste must not flood the group.
+  const words = parsed.unknownWords
+    .slice(0, 5)
+    .map((word) => word.slice(0, 30))
+    .join(', ');
   const lines: Phrase[] = [
     words === '' ? { say: 'not-understood' } : { say: 'words-not-understood', with: { words } },
   ];
