@@ -25,6 +25,8 @@ describe('what is denied, quoted, a name or another word is no fact', () => {
     ['no tenemos granito por aquí', {}],
     ['ni epoxi ni poliéster', {}],
     ['nada de 304', {}],
+    ['nada de titanio grado 2', {}],
+    ['granito no, caliza', { rock: 'limestone' }],
     ['granito no es', {}],
     ['> usa 304 en granito', {}],
     ['escribió "10x80 en granito va bien"', {}],
@@ -40,6 +42,9 @@ describe('what is denied, quoted, a name or another word is no fact', () => {
     ['a 300 m sobre el nivel del mar', {}],
     ['a 15 cm de la fisura', { edge_distance_mm: 150 }],
     ['seguro que sí', {}],
+    ['la resina está seca', {}],
+    ['es un sitio muy seco', {}],
+    ['rocódromo al aire libre', {}],
     ['el 2º largo', {}],
     ['granizo', {}],
     ['un pirata', {}],
@@ -58,6 +63,8 @@ describe('what may be something else is asked back and not taken', () => {
     // Tufa and volcanic tuff have one name in Spanish.
     ['toba', 'rock', 'volcanic-tuff'],
     ['roca volcánica', 'rock', 'volcanic-tuff'],
+    // A climbing wall stands indoors or out of doors.
+    ['rocódromo', 'environment', 'city'],
     // A zip line in one place and a Tyrolean in another.
     ['tirolina', 'use', 'other-load'],
   ])('%s', (text, fact, careful) => {
@@ -142,6 +149,11 @@ describe('numbers', () => {
     ['métrica 12', { diameter_mm: 12 }],
     ['tres octavos de pulgada', { diameter_mm: 9.525 }],
     ['agujero de 14', { hole_diameter_mm: 14 }],
+    ['agujeros de 14x100', { hole_diameter_mm: 14, embedment_mm: 100 }],
+    [
+      '20 anclajes de 12x120 en agujeros de 14',
+      { count: 20, diameter_mm: 12, length_mm: 120, hole_diameter_mm: 14 },
+    ],
     ['a 20 cm uno de otro', { spacing_mm: 200 }],
     ['pegado hace hora y media', { hours_since: 1.5 }],
     ['pegado hace dos horas y media', { hours_since: 2.5 }],
