@@ -123,7 +123,9 @@ export function readMeasures(
       for (let at = told.cue.from; at < told.cue.to; at++) naming[at] = true;
     if (item.kind === 'size') {
       const { from, to } = item.size;
-      const ofHole = told?.role === 'hole_diameter_mm' && (told.cue.to === from || told.cue.from === to);
+      const linked = told === null ? null : language.link.longest(words, told.cue.to);
+      const beside = told?.cue.to === from || linked?.to === from || told?.cue.from === to;
+      const ofHole = told?.role === 'hole_diameter_mm' && beside;
       collector.size(item.size, ofHole, holeNamed);
       continue;
     }
