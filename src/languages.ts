@@ -58,11 +58,11 @@ export class Languages implements Ears {
   static async find(folder: string, rules: RuleSet): Promise<Languages> {
     const file = join(folder, 'words', 'languages.json');
     const { languages } = languagesSchema.parse(JSON.parse(await readFile(file, 'utf8')));
-    const there = languages.filter(({ code }) =>
-      [join('words', `${code}.ftl`), join('vocabulary', `${code}.json`)].every((name) =>
-        existsSync(join(folder, name)),
-      ),
-    );
+    const there = languages.filter(({ code }) => {
+      const needed = [join('words', `${code}.ftl`), join('vocabulary', `${code}.json`)];
+      if (code !== 'en') needed.push(join('words', `${code}.json`));
+      return needed.every((name) => existsSync(join(folder, name)));
+    });
     const names = there.flatMap(({ code, names }) => [code, ...names].map((name) => [name, code] as const));
     return new Languages(
       there.map(({ code }) => code),
