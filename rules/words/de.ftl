@@ -95,7 +95,7 @@ why-nothing = Ich habe noch keine Antwort gegeben, die ich erklären könnte.
 what-about = Notiert. Was willst du darüber wissen?
 greeting = Hallo. Frag mich nach Haken im Fels: welches Metall, welche Art, wie tief, welcher Kleber, wie lange aushärten.
 welcome = Gern geschehen. Erst Ausziehversuche machen, dann vertrauen.
-help-material = Sag mir, wo der Haken hinkommt; Gestein, Regen und Klima helfen. Zum Beispiel: „Welcher Haken für eine überhängende Kalkklippe am Meer?“ oder „Reicht 316 im Binnenland?“
+help-material = Sag mir, wo der Haken hinkommt; Gestein, Regen und Klima helfen. Zum Beispiel: „Welcher Haken für eine überhängende Kalkklippe am Meer?“ oder „Reicht 316 im gemäßigten Binnenland?“
 help-anchor = Sag mir das Gestein und wofür der Haken ist. Zum Beispiel: „Welche Hakenart für einen Standplatz in weichem Sandstein?“
 help-embedment = Sag mir Art, Größe, Gestein und Kleber. Zum Beispiel: „Ist ein Klebehaken 10x80 in Granit mit Epoxid tief genug?“
 help-adhesive = Sag mir, wie nass das Loch und wie warm der Fels ist. Zum Beispiel: „Welcher Kleber im feuchten Loch bei 8 °C?“
@@ -103,14 +103,14 @@ help-adhesive-amount = Sag mir Größe und Anzahl. Zum Beispiel: „Wie viel Kle
 help-cure = Sag mir die Art des Klebers und die Temperatur des Felses. Zum Beispiel: „Wie lange muss Vinylester bei 6 °C aushärten?“
 help-hole = Zum Beispiel: „Wie reinige ich das Bohrloch für einen Klebehaken?“
 help-spacing = Sag mir die Tiefe. Zum Beispiel: „Wie weit von der Kante bei 12x100?“
-help-coating-life = Sag mir Dicke und Ort. Zum Beispiel: „Wie lange halten 50 µm Zink im Binnenland?“
+help-coating-life = Sag mir Dicke und Ort. Zum Beispiel: „Wie lange halten 50 µm Zink im gemäßigten Binnenland?“
 help-inspect = Sag mir, was du siehst, an welchem Metall und wo. Zum Beispiel: „Brauner Fleck unter einer 304-Lasche an einer Meeresklippe, kann ich dem trauen?“
 help-cost = Sag mir Preis, Arbeit und Lebensdauer. Zum Beispiel: „Was ist über 50 Jahre günstiger im gemäßigten Binnenland, 316 für 20 Euro oder Titan für 43 Euro, Arbeit 20?“
 help-pulltest-plan = Zum Beispiel: „Wie machen wir eine Probebelastung von 20 Klebehaken am Stand in Granit?“
 help-pulltest-result = Sag mir die Lasten, bei denen Haken versagt haben. Zum Beispiel: „Wir haben 24,1 27,3 22,8 30,2 26 kN gezogen, was beweist das?“
 help-compare = Sag mir beide Ergebnisreihen. Zum Beispiel: „glatt: 33 35 37, rau: 36 44 51, ist rau besser?“
 help-load = Sag mir, was mit dem Haken gemacht wird. Zum Beispiel: „Wie hart ist ein Sturz mit Faktor 1 und 80 kg?“ oder „Welche Kraft auf zwei Haken bei 60 Grad mit 2 kN?“
-help-cautions = Zum Beispiel: „Worauf muss ich beim Bohren in nassem Sandstein achten?“
+help-cautions = Zum Beispiel: „Worauf aufpassen beim Bohren in nassem Sandstein?“
 help = Frag in deinen eigenen Worten, zum Beispiel:
     • Welcher Haken für eine überhängende Kalkklippe am Meer?
     • Ist ein Klebehaken 10x80 in Granit mit Epoxid tief genug?
@@ -137,7 +137,7 @@ problem-impossible = „{ $text }“ kann nicht sein. Nichts wurde geändert.
 
 settings-none = Für diesen Chat ist nichts festgelegt.
 settings-are = Für diesen Chat gilt, wenn eine Nachricht nichts anderes sagt: { $list }.
-settings-how = Festlegen: „/settings Sandstein, Binnenland“. Löschen: „/settings zurücksetzen“.
+settings-how = Festlegen: „/settings Sandstein, gemäßigtes Binnenland“. Löschen: „/settings zurücksetzen“.
 
 ## Topics, as buttons and in sentences
 topic-material = Welches Metall
@@ -249,18 +249,18 @@ embedment-oblique = Schräg gezogen, { $angle } zur Hakenachse: 5-%-Wert { $char
 embedment-oblique-worst = Zugleich heraus und quer gezogen, am schwächsten bei { $angle } zur Hakenachse: 5-%-Wert { $characteristic }.
 embedment-chance = Herausgezogen würden von 1000 solchen Haken etwa { $underLeast } weniger als { $least } halten und { $underSeldom } weniger als { $seldom }, was beim Klettern selten überschritten wird (übliche Praxis, keine Quelle).
 embedment-chance-use = Herausgezogen würden von 1000 solchen Haken etwa { $underLeast } weniger als { $least } halten, { $underAction } weniger als die hier anzusetzende Last ({ $action }) und { $underSeldom } weniger als { $seldom }, was beim Klettern selten überschritten wird (übliche Praxis, keine Quelle).
-embedment-uiaa = Manche Ausgaben von UIAA 123 verlangen { $aim } gerade heraus (aus dem Gedächtnis): Richte dich danach; etwa { $underAim } von 1000 würden weniger halten.
+embedment-uiaa = Manche Ausgaben von UIAA 123 verlangen { $aim } gerade raus (aus dem Gedächtnis): Richte dich danach; etwa { $underAim } von 1000 würden weniger halten.
 embedment-upper-bound = Ob er durch seinen Spreizclip rutscht, lässt sich nicht rechnen, nur testen; die Zahlen sind eine Obergrenze.
 
 ## embedment, no size told
 sizing-meets = Kleinste übliche Größe, die nach dieser Rechnung reicht: { $diameter } × { $length } ({ $anchor }); weise es mit einem Ausziehversuch in diesem Fels nach.
 sizing-test-first = Kleinste übliche Größe für einen Versuch: { $diameter } × { $length } ({ $anchor }). Nicht nachgewiesen: in diesem Fels testen, bevor sich jemand darauf verlässt.
-sizing-average = Keine übliche Größe reicht sicher; im Mittel ist die kleinste { $diameter } × { $length } ({ $anchor }). In diesem Fels testen, bevor sich jemand darauf verlässt.
+sizing-average = Keine übliche Größe reicht sicher; im Mittel reicht als kleinste { $diameter } × { $length } ({ $anchor }). In diesem Fels testen, bevor sich jemand darauf verlässt.
 sizing-not-so = Keine Größe macht das hier richtig. Die kleinste, die fest genug ist: { $diameter } × { $length } ({ $anchor }), aber nicht dort oder nicht so.
 sizing-none = Keine übliche Größe ist dort nach dieser Rechnung fest genug.
 sizing-none-next = Such festeren Fels, nimm einen besseren Kleber oder ein trockeneres Loch, oder lass eine qualifizierte Fachperson Ausziehversuche in diesem Fels machen.
 sizing-best = Wäre alles nicht Gesagte gut (fester Fels, trockenes Loch, profilierter Schaft, keine Dauerlast): { $diameter } × { $length } ({ $anchor }).
-sizing-need = Nötig: { $tension } gerade heraus und { $shear } entlang der Wand, gehalten von { $share } von 100 solchen Haken.
+sizing-need = Nötig: { $tension } gerade raus und { $shear } entlang der Wand, gehalten von { $share } von 100 solchen Haken.
 sizing-kind = { $anchor }: { $diameter } × { $length }, herausgezogen 5-%-Wert { $characteristic }.
 sizing-kind-none = { $anchor }: Keine übliche Größe reicht sicher.
 sizing-check-next = Sag mir eine Größe, dann prüfe ich genau die.
@@ -355,8 +355,8 @@ load-cannot = Sag mir, was mit dem Haken gemacht wird, dann rechne ich die Last:
 load-tell-more = Zum Beispiel: „Sturz mit Faktor 0,5, 80 kg“, „zwei Haken bei 60 Grad, 2 kN“, „Ablassen mit 90 kg“, „Line 30 m, 1,5 m Durchhang, 80 kg“. Pendeln, Rucke und gespannte Lines machen ein Mehrfaches des Gewichts.
 load-took-person = Kein Gewicht genannt: Ich habe { $mass } genommen, eine schwere Person mit Ausrüstung.
 load-took-rescue = Kein Gewicht genannt: Ich habe { $mass } genommen, zwei Personen mit Ausrüstung.
-load-share = Das sind { $out } % der 15 kN gerade heraus und { $along } % der 25 kN entlang der Wand aus EN 959: Typprüfungen in gutem Beton, nicht das, was dein Fels hält.
-load-share-out = Das sind { $out } % der 15 kN gerade heraus aus EN 959: eine Typprüfung in gutem Beton, nicht das, was dein Fels hält.
+load-share = Das sind { $out } % der 15 kN gerade raus und { $along } % der 25 kN entlang der Wand aus EN 959: Typprüfungen in gutem Beton, nicht das, was dein Fels hält.
+load-share-out = Das sind { $out } % der 15 kN gerade raus aus EN 959: eine Typprüfung in gutem Beton, nicht das, was dein Fels hält.
 load-share-along = Das sind { $along } % der 25 kN entlang der Wand aus EN 959: eine Typprüfung in gutem Beton, nicht das, was dein Fels hält.
 load-above-rare = Das ist mehr als die { $rare }, die die übliche Praxis als seltene Höchstlast ansetzt: Klettere oder bau so, dass es nicht dazu kommen kann.
 load-design-met = 5-%-Wert deiner Versuche durch { $strength }, gegen das { $load }-Fache der Last: erfüllt. Nur für Haken wie die getesteten, in jenem Fels.
@@ -429,7 +429,7 @@ load-lower-of = Über einen Karabiner abgelassen: { $lower } am Haken.
 
 load-strength-cannot = Was ein Haken hält, kann ich ohne Gestein, Art, Dicke und Länge nicht sagen.
 load-strength-open = Ob ein Haken { $load } hält, kann ich ohne Gestein, Art, Dicke und Länge nicht sagen.
-load-strength-minimums = Nach EN 959 hält ein Felshaken in der Typprüfung 15 kN gerade heraus und 25 kN entlang der Wand, in gutem Beton. Das ist keine Gebrauchslast, und weicher Fels hält weniger.
+load-strength-minimums = Nach EN 959 hält ein Felshaken in der Typprüfung 15 kN gerade raus und 25 kN entlang der Wand, in gutem Beton. Das ist keine Gebrauchslast, und weicher Fels hält weniger.
 load-strength-tell = Sag mir zum Beispiel „Klebehaken 12 x 100 in Granit mit Epoxid“; und mach Ausziehversuche in diesem Fels.
 load-strength-signs = Was rostig, gerissen, verbogen oder locker ist, hat keine Festigkeit, die man rechnen kann. Nicht belasten; frag mich nach der Kontrolle.
 
@@ -491,7 +491,7 @@ results-censored-weak = Zu schwach: EN 959 verlangt in der Typprüfung { $need }
 results-censored-scattered = Sie streuen zu stark, um sich darauf zu verlassen: Finde heraus, was anders war.
 results-stopped = Ein vorher beendeter Versuch zählt als „mindestens so viel“. Der 5-%-Wert ist so weit zurückgesetzt, wie es { $failed } echte Brüche verlangen.
 results-censored-point = Ohne diesen Abschlag hat die angepasste Kurve ihren 5-%-Punkt bei { $value }; ihre Streuung ist { $scatter } %.
-check-pulls-out = gerade heraus, gegen den Mindestwert der Typprüfung nach EN 959
+check-pulls-out = gerade raus, gegen den Mindestwert der Typprüfung nach EN 959
 check-pulls-sideways = entlang der Wand, gegen den Mindestwert der Typprüfung nach EN 959
 
 ## proof tests
@@ -508,7 +508,7 @@ proof-failure-instead = Wie fest die Haken sind, zeigen mindestens 3, besser 5 b
 proof-count = Sag mir, wie viele Haken gehalten haben: Ohne die Anzahl belegt es nichts.
 proof-one-gave-way = Stopp: Ein Haken hat die Probebelastung nicht bestanden, und das stellt alle anderen in Frage.
 proof-several-gave-way = Stopp: Mehrere Haken haben versagt. Sperr die Route und prüf jeden einzelnen, oder ersetz sie.
-proof-failed-out = Was sich bewegt oder versagt hat, ist raus: markieren, entfernen, das Teil aufheben.
+proof-failed-out = Was sich bewegt oder versagt hat, scheidet aus: markieren, entfernen, das Teil aufheben.
 proof-double = Finde den Grund, dann probebelaste mindestens 5 % aller Haken dort, und mindestens 6.
 proof-all = Teste dort alle Haken dieser Art, und denk neu über Fels, Haken und Kleber nach.
 proof-why = Such den Grund: Staub, schlecht gemischt, Kälte, Hohlraum, weicher oder rissiger Fels, falsches Loch.
@@ -535,7 +535,7 @@ compare-lowest = Für ein Leben zählt der schwächste Haken, nicht der Mittelwe
 ## planning a pull test
 plan-failure-first = Zieh zuerst mindestens { $fewest } entbehrliche Haken bis zum Versagen, dann probebelaste die bleibenden mit { $load }.
 plan-failure = Zieh mindestens { $fewest } Haken, die du aufgibst, bis zum Versagen, in diesem Fels und von dieser Art.
-plan-proof = Probebelaste bleibende Haken mit { $load } gerade heraus, nicht mehr: Das findet nur grobe Fehler.
+plan-proof = Probebelaste bleibende Haken mit { $load } gerade raus, nicht mehr: Das findet nur grobe Fehler.
 plan-failure-count = Bis zum Versagen: { $fewest } sind das Mindeste für jedes Gestein und jede Art, { $good } geben einen brauchbaren 5-%-Wert; in Fels, an dem nicht geklettert wird.
 plan-failure-rate = Belaste gleichmäßig, sodass der Höchstwert nach { $shortest } bis { $longest } Minuten kommt, und zieh 2 bis 5 mm darüber hinaus weiter.
 plan-failure-keep = Schreib jeden Höchstwert auf und was versagt hat. Die schwachen sind das Ergebnis.
@@ -543,7 +543,7 @@ plan-which-all = Probebelastung: jeder Haken.
 plan-which-tenth = Probebelastung: jeder zehnte, und mindestens { $fewest } in jedem Felsabschnitt.
 plan-which-all-of = Probebelastung: jeder Haken, insgesamt { $tested }.
 plan-which-tenth-of = Probebelastung: jeder zehnte, und mindestens { $fewest } in jedem Felsabschnitt: { $tested } von { $count }.
-plan-proof-load = Prüflast { $load } (üblich bis { $most }) gerade heraus; { $shortest } bis { $longest } Sekunden halten.
+plan-proof-load = Prüflast { $load } (üblich bis { $most }) gerade raus; { $shortest } bis { $longest } Sekunden halten.
 plan-proof-too-high = { $wanted } ist zu viel für einen Haken, der bleibt: Eine Prüflast kann schädigen, was sie prüft, und manche Ösen verbiegen sich ab 6 bis 10 kN.
 plan-proof-above-half = Die Hälfte des 5-%-Werts, den ich rechne, ist nur { $cap }. Zieh zuerst entbehrliche bis zum Versagen: Eine Prüflast über der Hälfte des wahren 5-%-Werts kann gute Haken brechen.
 plan-accept = Bestanden, wenn die Last nicht um mehr als 5 % abfällt, nichts rutscht, ein Klebehaken sich höchstens 0,5 mm bewegt (andere Arten 1 mm) und weder Riss noch Staubring zu sehen ist.
@@ -560,7 +560,7 @@ life-place = Sag mir, wo der Fels ist: Ohne den Ort lässt sich keine Lebensdaue
 life-suitable = { $what }: Plane dort { $range } ein; ein Planungswert, nie eine Garantie.
 life-limited = { $what }: Plane dort nicht mehr als { $low } Jahre ein, und kontrolliere den Haken: { $why }
 life-none = { $what }: Plane dort gar keine Lebensdauer ein. { $why }
-life-was = Wo es trotzdem gesetzt wurde, hielt es { $range }, und manche brachen ohne Anzeichen.
+life-was = Wo man es trotzdem gesetzt hat, hielt es { $range }, und manches brach ohne Anzeichen.
 life-range = { $low } bis { $high } Jahre
 life-range-one = { $low } Jahre
 life-because = Was dort die Spanne bestimmt: { $why }.
@@ -577,8 +577,8 @@ cost-one = { $name }: { $yearly } pro Jahr und Haken über { $horizon } Jahre, m
     [one] einem Loch
    *[other] { $holes } Löchern
  }.
-cost-cheapest = Am günstigsten von dem, was dort sicher ist: { $name }, { $yearly } pro Jahr und Haken über { $horizon } Jahre, gegen { $otherYearly } ({ $other }).
-cost-cheapest-if-safe = Wenn bei dir alle sicher sind, am günstigsten: { $name }, { $yearly } pro Jahr und Haken über { $horizon } Jahre, gegen { $otherYearly } ({ $other }).
+cost-cheapest = Am günstigsten von dem, was dort sicher ist: { $name } mit { $yearly } pro Jahr und Haken über { $horizon } Jahre, gegen { $otherYearly } ({ $other }).
+cost-cheapest-if-safe = Wenn bei dir alle sicher sind, am günstigsten: { $name } mit { $yearly } pro Jahr und Haken über { $horizon } Jahre, gegen { $otherYearly } ({ $other }).
 cost-place = Sicherheit zuerst: Sag mir, wo der Fels ist, dann vergleiche ich, was dort sicher ist. Bis dahin keine Rangfolge.
 cost-none-safe = Nichts davon ist dort sicher, also gibt es nichts zu vergleichen: Frag, welches Metall passt.
 cost-price = Sag mir, was die Teile für einen Haken kosten ({ $name }), in beliebiger Währung.
@@ -601,8 +601,8 @@ cost-break-price = { $name } wäre nicht teurer als { $other }, wenn die Teile {
 cost-break-price-never = Selbst mit geschenkten Teilen wäre { $name } teurer als { $other }.
 cost-break-life = { $name } wäre nicht teurer als { $other }, wenn die Lebensdauer { $life } oder mehr beträgt.
 cost-break-life-never = Egal wie lange es hält: { $name } ist teurer als { $other }.
-cost-robust = Die Rangfolge hält auch dann, wenn das Günstigste ein Viertel kürzer und die anderen ein Viertel länger halten.
-cost-not-robust = Die Rangfolge kippt, wenn das Günstigste ein Viertel kürzer und die anderen ein Viertel länger halten: Verlass dich nicht darauf.
+cost-robust = Die Rangfolge hält auch dann, wenn das Günstigste ein Viertel kürzer hält und die anderen ein Viertel länger.
+cost-not-robust = Die Rangfolge kippt, wenn das Günstigste ein Viertel kürzer hält und die anderen ein Viertel länger: Verlass dich nicht darauf.
 cost-rates = In heutigem Geld: { $none } bei 0 %, { $three } bei 3 %, { $five } bei 5 %.
 cost-rates-same = Bei 0, 3 und 5 % gleichermaßen am günstigsten: { $first }.
 cost-rates-turn = Es hängt am Zinssatz, was am günstigsten ist: bei 0 % { $none }, bei 3 % { $three }, bei 5 % { $five }.
