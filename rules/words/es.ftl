@@ -247,9 +247,9 @@ embedment-heat-warm = Al sol pasa de 40 °C (104 °F): la adherencia cuenta al 6
 embedment-heat-softens = Con el calor que has dicho, un adhesivo así puede ablandarse: casi no cuento con adherencia.
 embedment-oblique = Tirando a { $angle } de su eje: valor del 5 % { $characteristic }.
 embedment-oblique-worst = A extracción y cortante a la vez, el punto más débil está a { $angle } de su eje: valor del 5 % { $characteristic }.
-embedment-chance = A extracción, de 1000 anclajes así unos { $underLeast } aguantarían menos de { $least }, y { $underSeldom } menos de { $seldom }, que la escalada rara vez supera (práctica habitual, sin fuente).
-embedment-chance-use = A extracción, de 1000 anclajes así unos { $underLeast } aguantarían menos de { $least }, { $underAction } menos de { $action }, que es con lo que hay que contar en este uso, y { $underSeldom } menos de { $seldom }, que la escalada rara vez supera (práctica habitual, sin fuente).
-embedment-uiaa = Algunas ediciones de UIAA 123 piden { $aim } hacia fuera (de memoria): apunta a eso; unos { $underAim } de cada 1000 aguantarían menos.
+embedment-chance = A extracción, de 1000 anclajes así, más o menos: menos de { $least } aguantarían { $underLeast }; menos de { $seldom }, que la escalada rara vez supera, { $underSeldom } (práctica habitual, sin fuente).
+embedment-chance-use = A extracción, de 1000 anclajes así, más o menos: menos de { $least } aguantarían { $underLeast }; menos de { $action }, con los que hay que contar en este uso, { $underAction }; menos de { $seldom }, que la escalada rara vez supera, { $underSeldom } (práctica habitual, sin fuente).
+embedment-uiaa = Algunas ediciones de UIAA 123 piden { $aim } hacia fuera (de memoria): apunta a eso; de 1000 aguantarían menos, más o menos: { $underAim }.
 embedment-upper-bound = Si se sale a través de su clip no se puede calcular, solo ensayar; las cifras son un límite superior.
 
 ## embedment, no size told
