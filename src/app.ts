@@ -37,7 +37,7 @@ export async function makeApp(
   const languages = await Languages.find(rulesFolder, rules);
   // A file that cannot be used stops the start, not the first question.
   const home = languages.ofLocale(options.locale);
-  await Promise.all([languages.words(home), languages.understand(home)]);
+  const [homeWords] = await Promise.all([languages.words(home), languages.understand(home)]);
   const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, languages, options);
   const answer: Respond = async (message) => {
     const session = (await store.loadSession(message.chat, message.user)) ?? emptySession;
@@ -61,11 +61,7 @@ export async function makeApp(
     } catch (error) {
       const { log } = await import('./ops/log.ts');
       log.error({ message: message.id, err: error }, 'a message could not be answered');
-      return render(
-        message,
-        failed,
-        await languages.words(languages.ofLocale(message.locale ?? options.locale)),
-      );
+      return render(message, failed, homeWords);
     }
   };
   return { rules, languages, respond };
