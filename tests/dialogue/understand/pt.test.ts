@@ -32,6 +32,8 @@ describe('Portuguese words that mean something else as well', () => {
     ['cor de granito', {}],
     ['a via Sonho de Granito é calcário', { rock: 'limestone' }],
     ['rocha mole', {}],
+    ['a chapa está podre', { signs: 'pitting' }],
+    ['calcário podre', { rock: 'limestone', rock_condition: 'weathered' }],
     ['uns 5 cm da fissura', { edge_distance_mm: 50 }],
     ['na via Mar de Pedra', {}],
     ['haste de 12 c/ 80 mm de fundo', { diameter_mm: 12, embedment_mm: 80 }],
