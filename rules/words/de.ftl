@@ -4,6 +4,7 @@
 ## Bits
 list-last = { $first } oder { $last }
 line = { $text }
+fewer-than = weniger als { $number }
 years = { $number } Jahre
 days = { $number } Tage
 not-known = nicht bekannt

@@ -4,6 +4,7 @@
 ## Bits
 list-last = { $first } or { $last }
 line = { $text }
+fewer-than = fewer than { $number }
 years = { $number } years
 days = { $number } days
 not-known = not known

@@ -4,6 +4,7 @@
 ## Bits
 list-last = { $first } o { $last }
 line = { $text }
+fewer-than = menos de { $number }
 years = { $number } años
 days = { $number } días
 not-known = no se sabe

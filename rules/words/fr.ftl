@@ -4,6 +4,7 @@
 ## Bits
 list-last = { $first } ou { $last }
 line = { $text }
+fewer-than = moins de { $number }
 years = { $number } ans
 days = { $number } jours
 not-known = inconnu

@@ -4,6 +4,7 @@
 ## Bits
 list-last = { $first } o { $last }
 line = { $text }
+fewer-than = meno di { $number }
 years = { $number } anni
 days = { $number } giorni
 not-known = non si sa

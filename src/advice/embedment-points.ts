@@ -64,9 +64,11 @@ export function bestCase(sheet: Worksheet, setting: Setting, strength: Strength)
 /** Such a chance is worked out from a spread that is a judgement: finer than this it says nothing. */
 const finest = 1;
 
-function ofThousand(chance: number): string {
+function ofThousand(chance: number): string | Phrase {
   const count = 1000 * chance;
-  return count < finest ? `fewer than ${finest}` : String(Math.round(Number(count.toPrecision(2))));
+  return count < finest
+    ? { say: 'fewer-than', with: { number: finest } }
+    : String(Math.round(Number(count.toPrecision(2))));
 }
 
 /** Climbing seldom puts more on a bolt (common practice, no source). */
@@ -78,7 +80,7 @@ const elsewhere = 20;
 /** Closed form: each way of failing is lognormal, the load fixed. Not where pull-through is left out. */
 export function chanceLines(sheet: Worksheet, { tension, upperBound }: Strength, need: Need): Phrase[] {
   if (upperBound) return [];
-  const below = (load: number): string => ofThousand(tension.chanceBelow(load));
+  const below = (load: number): string | Phrase => ofThousand(tension.chanceBelow(load));
   const least = { least: kn(need.kn.tension, true), underLeast: below(need.kn.tension) };
   const seldom = { seldom: kn(seldomAbove, true), underSeldom: below(seldomAbove) };
   const aim: Phrase[] =

@@ -53,12 +53,10 @@ export async function readMessage(
   if (message.text.length > longest) return inOwn(notice('too-long', { most: String(longest) }));
   const asked = languageAsked(ears, message.text);
   if (asked !== undefined) return { read: { kind: 'language', language: asked }, language: asked };
-  const [, command, rest] = /^\s*\/(help|settings)(?:@\w+)?\s+(\S.*)$/i.exec(message.text) ?? [];
-  if (command !== undefined && rest !== undefined) {
-    const { act, topic } = (await hear(ears, rest, own, {})).parsed;
-    if (command.toLowerCase() === 'help') return inOwn(helpOn(rest.trim(), topic));
-    if (act === 'forget' || act === 'restart') return inOwn(clearSettings);
-  }
+  const [, command, rest] = /^\s*\/(help|settings)(?:@\w+)?(?:\s+(\S.*))?$/i.exec(message.text) ?? [];
+  if (command?.toLowerCase() === 'settings')
+    return inOwn(await settings(rules, ears, session, own, rest ?? ''));
+  if (rest !== undefined) return inOwn(helpOn(rest.trim(), (await hear(ears, rest, own, {})).parsed.topic));
   const pending = session.pending ?? undefined;
   const topic = topicOf(session);
   const { parsed, language }: Heard = await hear(ears, message.text, own, {
@@ -115,7 +113,20 @@ export const helped = [
   'cautions',
 ];
 
-const clearSettings: Read = { kind: 'told', entries: [], topics: ['settings'], understood: [], forget: true };
+/** `/settings granite, inland`: what it tells, whatever else the words might ask; "clear" or "forget" clears. */
+async function settings(
+  rules: RuleSet,
+  ears: Ears,
+  session: Session,
+  own: string,
+  rest: string,
+): Promise<Read> {
+  const topics = ['settings'];
+  const { parsed } = await hear(ears, rest, own, {});
+  if (parsed.act === 'forget' || parsed.act === 'restart')
+    return { kind: 'told', entries: [], topics, understood: [], forget: true };
+  return checked(rules, session, { entries: entriesOf(rules, session, parsed), topics });
+}
 
 /** "/help cure", "/help curing": by the name of the topic, or by what the words are about. */
 function helpOn(about: string, heard: string | null): Read {

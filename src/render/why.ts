@@ -21,7 +21,7 @@ function originText(words: Words, from: InputOrigin): string {
 }
 
 function inputText(words: Words, input: ComputedInput): string {
-  const number = (value: number): string => String(Number(value.toPrecision(4)));
+  const number = (value: number): string => words.number(Number(value.toPrecision(4)));
   return words.say({
     say: 'why-input',
     with: {

@@ -34,6 +34,8 @@ export interface Words {
   /** Title and edition of a source, and that it is from memory where it is. */
   source(id: string): string;
   measure(measure: Measure): string;
+  /** A plain number with the decimal mark of the language. */
+  number(value: number): string;
   readonly glossary: Glossary;
 }
 
@@ -50,10 +52,12 @@ export function makeWords(texts: string, glossary: Glossary): Words {
   if (problems.length > 0) throw new Error(`rules/words/${language}.ftl: ${problems.join('; ')}`);
 
   const comma = new Intl.NumberFormat(language).format(1.1).slice(1, 2);
+  const localised = (text: string): string =>
+    comma === '.' ? text : text.replace(/(\d)\.(\d)/g, `$1${comma}$2`);
   const measure = (one: Measure): string => {
     const long = longTime(one.value, one.unit, one.exact);
     const text = long?.number ?? (one.metric ? showMetric : showMeasure)(one.value, one.unit, one.exact);
-    const local = comma === '.' ? text : text.replace(/(\d)\.(\d)/g, `$1${comma}$2`);
+    const local = localised(text);
     return long === undefined ? local : say({ say: long.words, with: { number: local } });
   };
   /** "24.1, 27.3, 26 kN": the unit once, and no conversion of each. */
@@ -63,7 +67,8 @@ export function makeWords(texts: string, glossary: Glossary): Words {
         const last = index === of.length - 1;
         return measure({ value: one, unit: last ? unit : '1', exact: true, metric: last && unit === 'kN' });
       })
-      .join(', ');
+      // Where the comma is the decimal mark it cannot part numbers as well.
+      .join(comma === ',' ? '; ' : ', ');
   const value = (fact: string, of: FactValue): string => {
     const unit = glossary.unit(fact) ?? '1';
     if (typeof of === 'object') return row(of, unit);
@@ -117,5 +122,5 @@ export function makeWords(texts: string, glossary: Glossary): Words {
       ? say({ say: `source-${state}`, with: { title } })
       : title;
   };
-  return { say, value, source, measure, glossary };
+  return { say, value, source, measure, number: (one) => localised(String(one)), glossary };
 }

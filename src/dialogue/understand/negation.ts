@@ -30,15 +30,19 @@ function standingBefore(
 ): Standing {
   const sentence = words[from]?.sentence;
   let at = from;
+  let noun = false;
   while (at > 0 && from - at < FARTHEST && words[at - 1]?.sentence === sentence) {
     if (spent[at - 1]) return 'said';
     if (ends(language.hedges, words, at)) return 'hedged';
-    if (ends(language.not, words, at)) return 'denied';
+    // "Not sure if the rock is granite" goes on behind the noun; "no hanger is loose" is left as it is.
+    if (!noun && ends(language.not, words, at)) return 'denied';
     const list = endingAt(language.notList, words, at);
-    if (list !== null && denied[list - 1]) return 'denied';
+    if (!noun && list !== null && denied[list - 1]) return 'denied';
     const filler = endingAt(language.fillers, words, at);
-    if (filler === null) return 'said';
-    at = filler;
+    const next = filler ?? endingAt(language.nouns, words, at);
+    if (next === null) return 'said';
+    noun ||= filler === null;
+    at = next;
   }
   return 'said';
 }
@@ -58,5 +62,5 @@ function standingBehind(words: readonly Word[], to: number, language: Language):
   return 'said';
 }
 
-const ends = (tree: PhraseTree<true>, words: readonly Word[], to: number): boolean =>
+const ends = (tree: PhraseTree<unknown>, words: readonly Word[], to: number): boolean =>
   endingAt(tree, words, to) !== null;

@@ -25,7 +25,7 @@ const SIZED = new Set(['size', 'hole_diameter_mm']);
 
 /** The phrase of the tree that ends right before `to`. */
 export function endingAt(
-  tree: PhraseTree<true>,
+  tree: PhraseTree<unknown>,
   words: readonly Word[],
   to: number,
   widest = 4,
