@@ -4,10 +4,9 @@
 ## Bits
 list-last = { $first } ou { $last }
 line = { $text }
-fewer-than = moins de { $number }
 years = { $number } ans
 days = { $number } jours
-not-known = inconnu
+not-known = on ne sait pas
 fact-line = { $fact } : { $value }
 understood = J'ai lu : { $list }.
 standing = Chough conseille, il ne certifie jamais : ce sont les règles locales, la notice du fabricant et un équipeur qualifié qui décident.
@@ -19,7 +18,7 @@ title-reject = À ne pas utiliser
 assumed = Pas précisé, donc supposé (le pire cas, quand il y en a un) : { $list }.
 title-cautions = Attention
 always = Toujours : { $list }.
-took = J'ai pris : { $list }.
+took = Pris en compte : { $list }.
 rejected = { $what } : { $why }
 limited = { $what }, seulement avec des limites : { $why }
 reason = { $why }
@@ -67,7 +66,7 @@ why-rule = { $words } [{ $id }]
 why-input = { $symbol } = { $value } ({ $from } ; valable de { $least } à { $most })
 why-from-fact = { $fact }, { $origin }
 why-from-row = d'après la table { $row }
-why-from-method = calculé en chemin
+why-from-method = calculé en cours de route
 why-formula = { $name } : { $symbols } ; { $inputs } → { $value }{ $kind } ({ $source }, { $clause })
 kind-mean = , une moyenne
 kind-characteristic = , une valeur à 5 %
@@ -96,7 +95,7 @@ why-nothing = Je n'ai pas encore donné de réponse à expliquer.
 what-about = Noté. Qu'est-ce que tu veux savoir là-dessus ?
 greeting = Salut. Pose-moi tes questions sur les ancrages dans le rocher : quel métal, quel type, quelle profondeur, quelle résine, combien de temps elle durcit.
 welcome = De rien. Fais un essai d'arrachement avant de faire confiance.
-help-material = Dis-moi où va l'ancrage ; le rocher, la pluie et le climat aident. Par exemple : "quel ancrage pour une falaise maritime en calcaire et en dévers ?" ou "l'inox 316 suffit sur une falaise à l'intérieur des terres ?"
+help-material = Dis-moi où va l'ancrage ; le rocher, la pluie et le climat aident. Par exemple : "quel métal pour une falaise maritime en calcaire et en dévers ?" ou "l'inox 316 suffit sur une falaise à l'intérieur des terres ?"
 help-anchor = Dis-moi le rocher et à quoi sert l'ancrage. Par exemple : "quel type d'ancrage pour un relais dans du grès tendre ?"
 help-embedment = Dis-moi le type, la taille, le rocher et la résine. Par exemple : "un scellement de 10x80 dans du granite à l'époxy, c'est assez profond ?"
 help-adhesive = Dis-moi si le trou est mouillé et à quelle température est le rocher. Par exemple : "quelle résine dans un trou humide à 8 °C ?"
@@ -107,13 +106,13 @@ help-spacing = Dis-moi la profondeur. Par exemple : "quelle distance au bord po
 help-coating-life = Dis-moi l'épaisseur et le lieu. Par exemple : "combien de temps tiennent 50 µm de zinc sur une falaise à l'intérieur des terres ?"
 help-inspect = Dis-moi ce que tu vois, sur quel métal, et où. Par exemple : "coulure brune sous une plaquette en 304 sur une falaise maritime, je peux m'y fier ?"
 help-cost = Dis-moi le prix, le travail et la durée de vie. Par exemple : "qu'est-ce qui est le moins cher sur 50 ans sur une falaise de l'intérieur des terres en climat tempéré, du 316 à 20 euros ou du titane à 43 euros, main d'œuvre 20 ?"
-help-pulltest-plan = Par exemple : "comment faire l'essai de contrôle de 20 scellements de relais dans du granite ?"
+help-pulltest-plan = Par exemple : "quelle charge d'épreuve pour 20 scellements de relais dans du granite ?"
 help-pulltest-result = Dis-moi les charges auxquelles les ancrages ont lâché. Par exemple : "on a arraché à 24,1 27,3 22,8 30,2 26 kN, qu'est-ce que ça prouve ?"
 help-compare = Dis-moi les deux séries de résultats. Par exemple : "lisses : 33 35 37, crantées : 36 44 51, les crantées sont meilleures ?"
 help-load = Dis-moi ce qu'on fait avec l'ancrage. Par exemple : "quelle force fait une chute de facteur 1 avec 80 kg ?" ou "quelle force sur deux points à 60 degrés avec 2 kN ?"
 help-cautions = Par exemple : "à quoi faire attention en perçant dans du grès mouillé ?"
 help = Demande avec tes mots, par exemple :
-    • quel ancrage pour une falaise maritime en calcaire et en dévers ?
+    • quel métal pour une falaise maritime en calcaire et en dévers ?
     • un scellement de 10x80 dans du granite à l'époxy, c'est assez profond ?
     • 12 x 100 dans du grès mouillé, 4 °C : quelle résine, et combien pour 20 broches ?
     • combien de temps doit durcir du vinylester à 6 °C ?
@@ -138,7 +137,7 @@ problem-impossible = "{ $text }", ce n'est pas possible. Rien n'a été changé.
 
 settings-none = Rien n'est réglé pour ce chat.
 settings-are = Pour ce chat, je retiens, sauf si un message dit autre chose : { $list }.
-settings-how = Pour régler : "/settings grès, intérieur des terres". Pour effacer : "/settings effacer tout".
+settings-how = Pour régler : "/settings grès, montagne". Pour effacer : "/settings effacer tout".
 
 ## Topics, as buttons and in sentences
 topic-material = quel métal
@@ -174,7 +173,7 @@ asked-limited = { $what } : seulement avec des limites. { $why }
 asked-unsuitable = Non, pas ça : { $what }. { $why }
 
 ## material
-material-only = Utilise { $metals }, et rien de moins : ici, le sel fissure l'inox.
+material-only = À utiliser : { $metals }, et rien de moins. Ici, le sel fissure l'inox.
 material-anywhere = Je ne connais pas le lieu. Ce qui convient partout où je sais juger : { $metals }. Dis-moi où est la falaise ; un lieu moins dur permet peut-être plus.
 material-use = À utiliser : { $metals }.
 material-limited = Aucun métal n'est sans limites ici ; le mieux : { $metals }, avec les limites ci-dessous.
@@ -210,7 +209,7 @@ humidity-film-concentrated = C'est dans la zone dangereuse, de { $driest } à { 
 humidity-film-dilute = C'est au-dessus de la zone dangereuse, de { $driest } à { $wettest } : la saumure est diluée pour l'instant, et se concentre en séchant.
 humidity-film-dry = C'est en dessous de la zone dangereuse, de { $driest } à { $wettest } : le sel est presque sec pour l'instant, et traverse la zone le matin et le soir.
 humidity-dew = La rosée s'y dépose quand il est plus froid que { $dew }.
-humidity-changes = Chaque jour il passe par d'autres états : une seule mesure n'innocente aucun ancrage. C'est le lieu qui décide du métal.
+humidity-changes = Chaque jour il passe par d'autres états : une seule mesure ne met aucun ancrage hors de cause. C'est le lieu qui décide du métal.
 
 ## coating-life
 coating-place = Dis-moi où est la falaise : sans le lieu, pas de durée de vie à calculer.
@@ -235,7 +234,7 @@ embedment-near-edge = { $diameter } × { $length } : trop près d'un bord ou d'
 embedment-refuse = { $diameter } × { $length } : ne le pose pas là, et pas comme ça.
 embedment-cannot = Sans rocher, type et taille de l'ancrage, je ne donne pas de chiffre.
 embedment-cannot-next = D'après EN 959, un ancrage scellé est enfoncé d'au moins 70 mm (2¾ in), un ancrage mécanique d'au moins 5 fois le diamètre de son trou ; il faut plus dans un rocher plus tendre.
-embedment-governs = En traction, ce qui lâche d'abord : { $mode } (moyenne { $mean }, valeur à 5 % { $characteristic }). En cisaillement : { $side } (moyenne { $sideMean }, valeur à 5 % { $sideCharacteristic }). Valeur à 5 % : 19 sur 20 tiennent plus.
+embedment-governs = En traction, ce qui lâche d'abord : { $mode }, moyenne { $mean }, valeur à 5 % { $characteristic }. En cisaillement : { $side }, moyenne { $sideMean }, valeur à 5 % { $sideCharacteristic }. Valeur à 5 % : 19 sur 20 tiennent plus.
 embedment-longer = Plus long, { $size } : moyenne { $mean }, valeur à 5 % { $characteristic } ({ $mode }).
 embedment-fatter = Plus gros, { $size } : moyenne { $mean }, valeur à 5 % { $characteristic } ({ $mode }).
 embedment-depth = Calculé avec { $depth } dans le rocher, comptés depuis la surface.
@@ -512,7 +511,7 @@ proof-several-gave-way = Stop : plusieurs ancrages ont lâché. Ferme la voie e
 proof-failed-out = Ce qui a bougé ou lâché est hors service : marque-le, enlève-le, garde la pièce.
 proof-double = Trouve la cause, puis contrôle au moins 5 % de tous les ancrages de l'endroit, et au moins 6.
 proof-all = Teste tous les ancrages de ce type à cet endroit, et réfléchis à nouveau au rocher, à l'ancrage et à la résine.
-proof-why = Cherche la cause : poussière, mauvais mélange, froid, vide, rocher tendre ou fissuré, mauvais trou.
+proof-why = Cherche la cause : poussière, mauvais mélange, froid, vide, rocher tendre ou fissuré, trou mal fait.
 
 ## comparing two groups
 compare-groups = Dis-moi les charges des deux séries, par exemple : lisses 33 35 37, crantées 36 44 51.
@@ -534,12 +533,12 @@ compare-same-failure = On ne compare que des essais qui ont lâché de la même 
 compare-lowest = Ce qui compte pour une vie, c'est l'ancrage le plus faible, pas la moyenne : demande aussi la valeur à 5 % de chaque série.
 
 ## planning a pull test
-plan-failure-first = Arrache d'abord au moins { $fewest } ancrages sacrifiés jusqu'à la rupture, puis contrôle ceux qui restent avec { $load }.
+plan-failure-first = Arrache d'abord au moins { $fewest } ancrages sacrifiés jusqu'à la rupture, puis contrôle à { $load } ceux qui restent en place.
 plan-failure = Arrache jusqu'à la rupture au moins { $fewest } ancrages sacrifiés, dans ce rocher et de ce type.
-plan-proof = Contrôle les ancrages qui restent avec { $load } en traction, pas plus : ça ne trouve que les gros défauts.
+plan-proof = Contrôle à { $load } en traction, pas plus, les ancrages qui restent en place : ça ne trouve que les gros défauts.
 plan-failure-count = Jusqu'à la rupture : { $fewest } est le minimum par rocher et par type, { $good } donnent une valeur à 5 % utile ; dans du rocher où personne ne grimpera.
 plan-failure-rate = Monte la charge régulièrement pour atteindre le pic après { $shortest } à { $longest } minutes, et continue 2 à 5 mm au-delà.
-plan-failure-keep = Note chaque pic et ce qui a lâché. Les faibles sont le résultat.
+plan-failure-keep = Note chaque charge maximale et ce qui a lâché. Les faibles sont le résultat.
 plan-which-all = Contrôle : chaque ancrage.
 plan-which-tenth = Contrôle : un sur dix, et au moins { $fewest } par portion de rocher.
 plan-which-all-of = Contrôle : chaque ancrage, { $tested } en tout.
@@ -552,15 +551,15 @@ plan-frame = Pieds du bâti à au moins deux fois la profondeur de chaque côté
 plan-frame-depth = Pieds du bâti à au moins { $side } de chaque côté (un anneau de { $ring } de large à l'intérieur), sinon le rocher ne peut pas s'arracher et le résultat est trop beau.
 plan-energy = À { $force }, un bâti qui bouge de 5 mm emmagasine { $energy } : une pièce de 1 kg part à { $speed }. Dix mètres de sangle en nylon dans la ligne emmagasineraient environ { $times } fois ça : chaîne et tiges seulement.
 plan-stand = Personne dans l'axe de traction ; à 3 m sur le côté, pompe au bout d'un flexible ; le sol en dessous fermé ; celui qui teste sur son propre ancrage.
-plan-write = Note le rocher, l'humidité, la taille, la résine et son âge, la température, les pieds du bâti, la charge de pic, ce qui a lâché ; prends une photo.
+plan-write = Note le rocher, l'humidité, la taille, la résine et son âge, la température, les pieds du bâti, la charge maximale, ce qui a lâché ; prends une photo.
 plan-then = Ensuite, dis-moi toutes les charges, et je calcule la moyenne et la valeur à 5 %.
 check-proof = moitié de la valeur à 5 % calculée, contre la charge d'épreuve
 
 ## life of a metal
 life-place = Dis-moi où est la falaise : sans le lieu, pas de durée de vie à prévoir.
 life-suitable = { $what } : prévois { $range } là-bas. C'est une plage pour planifier, jamais une garantie.
-life-limited = { $what } : ne prévois pas plus de { $low } ans là-bas, et contrôle : { $why }
-life-none = { $what } : ne prévois aucune durée de vie là-bas : { $why }
+life-limited = { $what } : ne prévois pas plus de { $low } ans là-bas, et contrôle. { $why }
+life-none = { $what } : ne prévois aucune durée de vie là-bas. { $why }
 life-was = Là où on l'a posé quand même, il a duré { $range }, et certains ont cassé sans aucun signe.
 life-range = { $low } à { $high } ans
 life-range-one = { $low } ans
@@ -579,7 +578,7 @@ cost-one = { $name } : { $yearly } par an et par ancrage sur { $horizon } ans, 
    *[other] { $holes } trous
  }.
 cost-cheapest = Parmi ce qui est sûr là-bas, le moins cher : { $name }, à { $yearly } par an et par ancrage sur { $horizon } ans, contre { $otherYearly } ({ $other }).
-cost-cheapest-if-safe = Si tous sont sûrs chez toi, le moins cher : { $name }, à { $yearly } par an et par ancrage sur { $horizon } ans, contre { $otherYearly } ({ $other }).
+cost-cheapest-if-safe = Si tous sont sûrs sur ta falaise, le moins cher : { $name }, à { $yearly } par an et par ancrage sur { $horizon } ans, contre { $otherYearly } ({ $other }).
 cost-place = La sécurité d'abord : dis-moi où est la falaise, et je compare ce qui y est sûr. D'ici là, pas de classement.
 cost-none-safe = Rien de tout ça n'est sûr là-bas, il n'y a donc rien à comparer : demande quel métal utiliser.
 cost-price = Dis-moi ce que coûtent les pièces d'un ancrage ({ $name }), dans n'importe quelle monnaie.
@@ -598,14 +597,14 @@ cost-planned = La durée de vie est prévue d'après le lieu ({ $name } : { $ra
 cost-no-price = Laissé de côté : { $name }, aucun prix donné.
 cost-no-life = Laissé de côté : { $name } ; personne n'a dit sa durée de vie, et je n'en ai pas pour ce lieu.
 cost-all = Pour { $count } ancrages ({ $name }) : { $total } en argent d'aujourd'hui.
-cost-break-price = { $name } : avec des pièces à { $price } ou moins, ça ne coûterait pas plus que { $other }.
-cost-break-price-never = { $name } : même avec des pièces gratuites, ça coûterait plus que { $other }.
-cost-break-life = { $name } : avec une durée de vie de { $life } ou plus, ça ne coûterait pas plus que { $other }.
-cost-break-life-never = { $name } : aussi longtemps que ça dure, ça coûte plus que { $other }.
+cost-break-price = { $name } contre { $other } : avec des pièces à { $price } ou moins, ça ne coûterait pas plus.
+cost-break-price-never = { $name } contre { $other } : même avec des pièces gratuites, ça coûterait plus.
+cost-break-life = { $name } contre { $other } : avec une durée de vie de { $life } ou plus, ça ne coûterait pas plus.
+cost-break-life-never = { $name } contre { $other } : aussi longtemps que ça dure, ça coûte plus.
 cost-robust = Le classement tient même si le moins cher dure un quart de moins et les autres un quart de plus.
 cost-not-robust = Le classement s'inverse si le moins cher dure un quart de moins et les autres un quart de plus : ne t'appuie pas dessus.
 cost-rates = En argent d'aujourd'hui : { $none } à 0 %, { $three } à 3 %, { $five } à 5 %.
-cost-rates-same = À 0, 3 et 5 % pareil, le moins cher : { $first }.
+cost-rates-same = À 0, à 3 comme à 5 %, le moins cher : { $first }.
 cost-rates-turn = Ça dépend du taux d'intérêt ; le moins cher : { $none } à 0 %, { $three } à 3 %, { $five } à 5 %.
 cost-terms = Calculé sur { $horizon } ans à { $rate } % par an au-dessus de l'inflation ; dis autre chose et je recalcule.
 cost-no-labour = Le travail n'est pas compté, parce que personne n'a dit ce qu'il vaut ; ça avantage ce qu'il faut remplacer souvent.
@@ -617,7 +616,7 @@ permission-verdict = Demande avant de percer : je ne peux pas dire si les ancra
 permission-owner = C'est le propriétaire ou le gestionnaire de la falaise qui décide, et les règles d'équipement du secteur.
 permission-nature = Zones protégées, périodes de nidification et sites classés ont leurs propres règles.
 permission-club = Le responsable des sites de ton club, ou la fédération régionale, sait à qui demander.
-emergency-verdict = Demande du secours maintenant : appelle les secours, et que personne ne charge cet ancrage.
+emergency-verdict = Il faut de l'aide tout de suite : appelle les secours, et que personne ne charge cet ancrage.
 emergency-call = Appelle le numéro d'urgence local. Dis où vous êtes, combien vous êtes, qui est blessé.
 emergency-back-up = Contre-assure la personne sur quelque chose d'indépendant : un autre ancrage sain, un arbre, une seconde corde.
 emergency-do-not-load = Ne mouline pas, ne tire pas et ne grimpe pas sur ce qui a lâché, ni sur ses voisins du même type.
