@@ -138,7 +138,7 @@ problem-impossible = "{ $text }" non è possibile. Non ho cambiato niente.
 
 settings-none = Per questa chat non è impostato niente.
 settings-are = Per questa chat tengo, se un messaggio non dice altro: { $list }.
-settings-how = Per impostare: "/settings arenaria, entroterra". Per cancellare: "/settings cancella".
+settings-how = Per impostare: "/settings arenaria, entroterra temperato". Per cancellare: "/settings cancella".
 
 ## Topics, as buttons and in sentences
 topic-material = quale metallo
@@ -268,7 +268,7 @@ sizing-check-next = Dimmi una misura, e controllo quella.
 
 ## adhesive
 adhesive-use = Usa { $what }.
-adhesive-limited = Qui nessun adesivo è senza limiti; può andare { $what }, con i limiti qui sotto.
+adhesive-limited = Qui nessun adesivo è senza limiti; può andare: { $what }, con i limiti qui sotto.
 adhesive-none = Così com'è non si può usare nessun adesivo. Aspetta un foro più asciutto o una roccia più calda.
 adhesive-cure-unknown = Dimmi la temperatura della roccia, e ti do il tempo di indurimento.
 
@@ -413,7 +413,7 @@ load-line-slacken = Gli slackliner consigliano di tenere la linea sotto { $most 
 load-line-ends = Due fittoni a un estremo con { $angle }° tra i rami: su ognuno { $each } di quello.
 load-line-measured = Misurato, per confronto, con 57 kg su 41 m di fettuccia di poliestere: 3,1 kN camminando, 4,4 rimbalzando, 5,3 in una caduta sulla longe.
 
-load-lower = Calare { $mass } mette { $lower } sull'ancoraggio in alto; presa da una corda senza lasco, { $sudden }.
+load-lower = Calare { $mass } mette { $lower } sull'ancoraggio in alto; trattenuti da una corda senza lasco, { $sudden }.
 load-top-rope = Moulinette con { $mass }: { $lower } sull'ancoraggio in alto durante la calata, { $sudden } quando la corda trattiene senza lasco.
 load-lower-friction = L'ancoraggio prende tutti e due i rami di corda: il peso di chi arrampica e quello che tiene l'assicuratore, 1,66 volte il peso su un moschettone, il doppio su una carrucola.
 load-top-rope-slack = Con lasco di un decimo della corda, sulla corda più rigida ammessa dalla EN 892: { $slack }. Misurato e riferito in moulinette: da 1,5 a 3 kN (pratica comune).
@@ -581,8 +581,8 @@ cost-one = { $name }: { $yearly } l'anno per ogni ancoraggio su { $horizon } ann
     [one] un foro
    *[other] { $holes } fori
  }.
-cost-cheapest = Tra quello che è sicuro lì, costa meno { $name }: { $yearly } l'anno per ogni ancoraggio su { $horizon } anni, contro { $otherYearly } per { $other }.
-cost-cheapest-if-safe = Se nel tuo posto sono tutti sicuri, costa meno { $name }: { $yearly } l'anno per ogni ancoraggio su { $horizon } anni, contro { $otherYearly } per { $other }.
+cost-cheapest = Tra quello che è sicuro lì, il più economico: { $name }. Costa { $yearly } l'anno per ogni ancoraggio su { $horizon } anni, contro { $otherYearly } per { $other }.
+cost-cheapest-if-safe = Se nel tuo posto sono tutti sicuri, il più economico: { $name }. Costa { $yearly } l'anno per ogni ancoraggio su { $horizon } anni, contro { $otherYearly } per { $other }.
 cost-place = Prima la sicurezza: dimmi dov'è la falesia, e confronto quello che è sicuro lì. Fino ad allora niente classifica.
 cost-none-safe = Nessuno di questi è sicuro lì, quindi non c'è niente da confrontare: chiedi quale metallo usare.
 cost-price = Dimmi quanto costano i pezzi di un ancoraggio per { $name }, in qualsiasi valuta.
@@ -608,8 +608,8 @@ cost-break-life-never = Per quanto duri, { $name } costa più di { $other }.
 cost-robust = La classifica regge anche se il più economico dura un quarto in meno e gli altri un quarto in più.
 cost-not-robust = La classifica si ribalta se il più economico dura un quarto in meno e gli altri un quarto in più: non farci affidamento.
 cost-rates = In soldi di oggi: { $none } allo 0 %, { $three } al 3 %, { $five } al 5 %.
-cost-rates-same = Sia allo 0, sia al 3, sia al 5 % costa meno { $first }.
-cost-rates-turn = Dipende dal tasso d'interesse: costa meno allo 0 % { $none }, al 3 % { $three }, al 5 % { $five }.
+cost-rates-same = Sia allo 0, sia al 3, sia al 5 % il più economico: { $first }.
+cost-rates-turn = Dipende dal tasso d'interesse; il più economico: allo 0 % { $none }, al 3 % { $three }, al 5 % { $five }.
 cost-terms = Calcolato su { $horizon } anni, tasso { $rate } % l'anno sopra l'inflazione; dimmi altro e ricalcolo.
 cost-no-labour = Il lavoro non è contato, perché nessuno ha detto quanto vale; questo favorisce quello che va sostituito spesso.
 cost-holes = Ogni sostituzione è un foro nuovo nella roccia, a meno che il vecchio si possa riusare.
