@@ -6,6 +6,7 @@ list-last = { $first } ou { $last }
 line = { $text }
 years = { $number } ans
 days = { $number } jours
+fewer-than = moins de { $number }
 not-known = on ne sait pas
 fact-line = { $fact } : { $value }
 understood = J'ai lu : { $list }.
@@ -249,7 +250,7 @@ embedment-oblique = Tiré à { $angle } de son axe : valeur à 5 % { $character
 embedment-oblique-worst = En traction et en cisaillement à la fois, le plus faible est à { $angle } de son axe : valeur à 5 % { $characteristic }.
 embedment-chance = Sur 1000 ancrages pareils, en traction, combien tiendraient moins de { $least } : { $underLeast } ; moins des { $seldom } que l'escalade dépasse rarement (usage courant, sans source) : { $underSeldom }.
 embedment-chance-use = Sur 1000 ancrages pareils, en traction, combien tiendraient moins de { $least } : { $underLeast } ; moins des { $action } à compter pour cet usage : { $underAction } ; moins des { $seldom } que l'escalade dépasse rarement (usage courant, sans source) : { $underSeldom }.
-embedment-uiaa = Certaines éditions de UIAA 123 demandent { $aim } en traction (de mémoire) : vise ça ; environ { $underAim } sur 1000 tiendraient moins.
+embedment-uiaa = Certaines éditions de UIAA 123 demandent { $aim } en traction (de mémoire) : vise ça ; sur 1000, combien tiendraient moins : { $underAim }.
 embedment-upper-bound = S'il glisse à travers sa bague, ça ne se calcule pas, ça se teste seulement ; les chiffres sont une limite haute.
 
 ## embedment, no size told
