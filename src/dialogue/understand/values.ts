@@ -127,19 +127,27 @@ export function readValues(
       }
     }
   }
-  return otherMetals(mentions, nouns, language);
+  return otherMetals(mentions, nouns, words, language);
 }
 
 /** "A plated hanger on a 316 bolt": of two metals, the one of the fitting is the other metal. */
-function otherMetals(mentions: readonly Mention[], nouns: readonly Noun[], language: Language): Mention[] {
+function otherMetals(
+  mentions: readonly Mention[],
+  nouns: readonly Noun[],
+  words: readonly Word[],
+  language: Language,
+): Mention[] {
+  // "Bolt A4, chain plated": a comma parts them.
+  const beside = (from: number, to: number): boolean =>
+    to - from < 2 && !words.slice(from, to).some(({ kind }) => kind === 'mark');
   const metals = mentions.filter(({ fact, denied }) => fact === 'metal' && !denied);
   const isFitting = (mention: Mention): boolean =>
     nouns.some(
       ({ group, from, to }) =>
         group === 'fitting' &&
         (language.vocabulary.nounsFirst === true
-          ? to <= mention.to && mention.from - to < 2
-          : from >= mention.from && from - mention.to < 2),
+          ? to <= mention.to && beside(to, mention.from)
+          : from >= mention.from && beside(mention.to, from)),
     );
   const fittings = metals.filter(isFitting);
   if (fittings.length === 0 || fittings.length === metals.length) return [...mentions];

@@ -19,6 +19,8 @@ describe('what is denied, before or behind, is no fact', () => {
     ['der Haken wackelt nicht', {}],
     ['Titan Grade 2 kommt nicht in Frage', {}],
     ['ohne Epoxid', {}],
+    ['weicher als Granit', {}],
+    ['fast so hart wie Quarzit', {}],
     ['koa Granit', {}],
     ['reicht 316 nicht?', { metal: 'stainless-316' }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
@@ -80,6 +82,11 @@ describe('words that mean another thing', () => {
     ['"10x80 in Granit reicht" sagt er', {}],
     ['die Route namens Granitkante ist Gneis', { rock: 'gneiss' }],
     ['der Schlaghaken', {}],
+    ['Ist trockenes Wetter wichtig?', {}],
+    ['alles ok', {}],
+    ['Abstand 30 cm', {}],
+    ['Haken A4, Kette feuerverzinkt', {}],
+    ['Titan Gr. 2', { metal: 'titanium-grade-2' }],
     ['Dolomiten', { environment: 'alpine' }],
     ['Dolomit', { rock: 'dolomite' }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
@@ -129,5 +136,45 @@ describe('how German is written', () => {
     for (const word of ['granitplattenleger', 'edelstahlkarosserie', 'sandmannchen', 'wand', 'x'.repeat(200)])
       expect(found(word)).toBeNull();
     expect(makeSplitter(undefined, []).found('sandsteinwand')).toBeNull();
+  });
+});
+
+describe('acts and calls for help', () => {
+  it.each([
+    ['warum?', 'why'],
+    ['wieso nicht 304', 'why'],
+    ['alles erklären', 'why-all'],
+    ['zurück', 'back'],
+    ['nochmal von vorne', 'restart'],
+    ['vergiss mich', 'forget'],
+    ['Hilfe', 'help'],
+    ['keine Ahnung', 'dont-know'],
+    ['woaß i ned', 'dont-know'],
+    ['jo', 'yes'],
+    ['nee', 'no'],
+    ['merci', 'thanks'],
+    ['Grüß Gott', 'greeting'],
+    ['nein, Granit', 'correction'],
+    ['ach ne, 316', 'correction'],
+    ['hier ist kein Granit', 'ask'],
+  ])('%s: %s', (text, act) => expect(understand(text).act).toBe(act));
+
+  it.each(['ruf die 112', 'mein Partner hängt bewusstlos im Seil', 'Kleber im Auge!'])('%s', (text) =>
+    expect(understand(text).topic).toBe('emergency'),
+  );
+  it.each([
+    '112 mm tief',
+    '144 Haken',
+    'was tun wenn mein Partner am Haken hängt',
+    'letztes Jahr war hier ein Unfall',
+  ])('%s is no emergency', (text) => expect(understand(text).topic).not.toBe('emergency'));
+
+  it('takes an answer to the question that was asked', () => {
+    expect(facts('ja', { pending: 'overhead' })).toEqual({ overhead: 'yes' });
+    expect(facts('nein', { pending: 'rain_washed' })).toEqual({ rain_washed: 'no' });
+    expect(facts('tropft', { pending: 'hole_moisture' })).toEqual({ hole_moisture: 'flooded' });
+    expect(facts('hohl', { pending: 'rock_condition' })).toEqual({ rock_condition: 'hollow' });
+    expect(facts('12', { pending: 'diameter_mm' })).toEqual({ diameter_mm: 12 });
+    expect(understand('keine Ahnung', { pending: 'rock' }).unknownFacts).toEqual(['rock']);
   });
 });
