@@ -26,7 +26,21 @@ export interface Named {
   readonly id: string;
 }
 
-export type PhraseArg = string | number | Term | Measure | Reason | Named | Phrase | readonly Term[];
+/** Several values that hold together, parted by points: "granite · inland". A plain list of terms is joined by "or". */
+export interface Together {
+  readonly together: readonly Term[];
+}
+
+export type PhraseArg =
+  | string
+  | number
+  | Term
+  | Measure
+  | Reason
+  | Named
+  | Together
+  | Phrase
+  | readonly Term[];
 
 /**
  * Something to say, without the words: `say` is the id of a text in rules/words/<language>.ftl.

@@ -107,7 +107,9 @@ export class Dialogue {
     const facts = read.forget ? {} : { ...club, ...told };
     const list = Object.entries(facts).map(([fact, value]) => ({ fact, value: String(value) }));
     const line: Phrase =
-      list.length === 0 ? { say: 'settings-none' } : { say: 'settings-are', with: { list } };
+      list.length === 0
+        ? { say: 'settings-none' }
+        : { say: 'settings-are', with: { list: { together: list } } };
     const answer = this.#notice(session, session, [line, { say: 'settings-how' }], []);
     return { ...answer, club: facts };
   }

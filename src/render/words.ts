@@ -1,6 +1,6 @@
 import { FluentBundle, FluentResource } from '@fluent/bundle';
 import type { FactValue } from '../contracts/facts.ts';
-import type { Measure, Named, Phrase, PhraseArg, Reason, Term } from '../contracts/phrase.ts';
+import type { Measure, Named, Phrase, PhraseArg, Reason, Term, Together } from '../contracts/phrase.ts';
 import { longTime, showMeasure, showMetric } from '../units/show.ts';
 
 /** Names and sentences that stand beside the knowledge itself, in rules/: what `Words` needs of them. */
@@ -42,6 +42,7 @@ export interface Words {
 const isMeasure = (arg: object): arg is Measure => 'unit' in arg;
 const isReason = (arg: object): arg is Reason => 'rule' in arg;
 const isNamed = (arg: object): arg is Named => 'of' in arg;
+const isTogether = (arg: object): arg is Together => 'together' in arg;
 const isPhrase = (arg: object): arg is Phrase => 'say' in arg;
 
 /** Joins the texts of rules/words/<language>.ftl with the glossary. A missing text is an error, not an empty line. */
@@ -99,9 +100,10 @@ export function makeWords(texts: string, glossary: Glossary): Words {
   const argument = (arg: PhraseArg): string | number => {
     if (typeof arg === 'string' || typeof arg === 'number') return arg;
     if (Array.isArray(arg)) return list(arg as readonly Term[]);
-    const one = arg as Term | Measure | Reason | Named | Phrase;
+    const one = arg as Term | Measure | Reason | Named | Together | Phrase;
     if (isMeasure(one)) return measure(one);
     if (isPhrase(one)) return say(one);
+    if (isTogether(one)) return one.together.map(term).join(' · ');
     if (isNamed(one)) return named(one);
     return isReason(one) ? glossary.rule(one.rule) : term(one);
   };

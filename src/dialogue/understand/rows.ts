@@ -107,10 +107,12 @@ export function readRows(
   );
   const groups = groupsOf(loads, words, language);
   const answering = pending !== undefined && RESULTS.has(pending);
-  const long = groups.filter(({ quantities }) => quantities.length >= SHORTEST_ROW);
-  const cued = groups.filter(({ cue }) => cue !== null);
   const inForce = loads.some(({ unit }) => unit !== null);
   const spoken = isIn(language.failed, words, 0, words.length);
+  // Two loads beside a word of giving way are a short row; two bare numbers may be anything.
+  const shortest = spoken && inForce ? SHORTEST_ROW - 1 : SHORTEST_ROW;
+  const long = groups.filter(({ quantities }) => quantities.length >= shortest);
+  const cued = groups.filter(({ cue }) => cue !== null);
   const rowsThere = long.length > 1 || (long.length === 1 && (inForce || spoken));
   if (!answering && !rowsThere && !(cued.length > 1 && inForce)) return none;
   const rows: ResultRow[] = [];
@@ -118,11 +120,11 @@ export function readRows(
   const order = pending === 'pulls_other_kn' ? ['pulls_other_kn'] : ['pulls_kn', 'pulls_other_kn'];
   let next = 0;
   for (const { quantities, counter, cue } of groups) {
-    const isRow = quantities.length >= SHORTEST_ROW || cue !== null || (answering && groups.length === 1);
+    const isRow = quantities.length >= shortest || cue !== null || (answering && groups.length === 1);
     if (!isRow) continue;
     const stopped = cue === 'stopped' || pending === 'stopped_kn';
     // A single failure beside a row belongs to it: "… and one failed at 12".
-    const single = !stopped && quantities.length < SHORTEST_ROW && next > 0;
+    const single = !stopped && quantities.length < shortest && next > 0;
     const fact = stopped ? 'stopped_kn' : order[single ? next - 1 : next];
     if (fact === undefined) continue;
     if (!stopped && !single) next++;

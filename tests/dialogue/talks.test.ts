@@ -1,0 +1,80 @@
+/** Whole conversations through the pipe of the built program, ended and started again where a talk says so. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Message } from '../../src/contracts/message.ts';
+import { freshStore, type Line, pipe } from '../support/program.ts';
+
+interface TurnOf extends Partial<Message> {
+  readonly kill?: boolean;
+  readonly topic?: string;
+  readonly facts?: Readonly<Record<string, string | number>>;
+  readonly absent?: readonly string[];
+  readonly advice?: boolean;
+  readonly metal?: readonly string[];
+  readonly asked?: readonly [value: string, suitability: string];
+  readonly refusal?: string;
+  readonly missing?: string;
+  readonly contains?: readonly string[];
+}
+const { talks } = JSON.parse(readFileSync(new URL('talks/talks.json', import.meta.url), 'utf8')) as {
+  talks: { name: string; turns: TurnOf[] }[];
+};
+
+function messageOf(turn: TurnOf, chat: string): Partial<Message> {
+  const { text, press, at, locale } = turn;
+  return {
+    chat: turn.chat ?? chat,
+    user: turn.user ?? 'member',
+    ...(text === undefined ? {} : { text }),
+    ...(press === undefined ? {} : { press }),
+    ...(at === undefined ? {} : { at }),
+    ...(locale === undefined ? {} : { locale }),
+  };
+}
+
+/** Sends the turns in one run of the program, or in several where it is ended in between. */
+async function play(turns: readonly TurnOf[], chat: string): Promise<readonly Line[]> {
+  const db = freshStore();
+  const runs: TurnOf[][] = [[]];
+  for (const turn of turns) {
+    if (turn.kill) runs.push([]);
+    runs.at(-1)?.push(turn);
+  }
+  const replies: Line[] = [];
+  for (const run of runs)
+    replies.push(
+      ...(await pipe(
+        run.map((turn) => messageOf(turn, chat)),
+        db,
+      )),
+    );
+  return replies;
+}
+
+function hold(turn: TurnOf, reply: Line | undefined): void {
+  const said = turn.text ?? turn.press;
+  if (reply === undefined) throw new Error(`no reply to ${said}`);
+  expect(reply.error, said).toBeUndefined();
+  if (turn.topic !== undefined) expect(reply.topic, said).toBe(turn.topic);
+  if (turn.facts !== undefined) expect(reply.facts, said).toMatchObject(turn.facts);
+  for (const fact of turn.absent ?? []) expect(reply.facts, said).not.toHaveProperty(fact);
+  if (turn.advice !== undefined) expect(reply.advice !== null, `${said}: ${reply.text}`).toBe(turn.advice);
+  if (turn.metal !== undefined) expect(reply.advice?.recommend.metal, said).toEqual(turn.metal);
+  if (turn.asked !== undefined)
+    expect([reply.advice?.recommend.asked, reply.advice?.recommend.suitability], said).toEqual(turn.asked);
+  if (turn.refusal !== undefined) expect(reply.advice?.recommend.refusal, said).toBe(turn.refusal);
+  if (turn.missing !== undefined) expect(reply.missing[0], said).toBe(turn.missing);
+  for (const part of turn.contains ?? []) expect(reply.text, said).toContain(part);
+  if (reply.advice !== null) {
+    expect(reply.advice.cautions.length, said).toBeGreaterThan(0);
+    expect(reply.advice.deferral, said).toBe(true);
+  }
+}
+
+describe('talks', () => {
+  it.each(talks.map(({ name, turns }) => [name, turns] as const))('%s', async (name, turns) => {
+    const replies = await play(turns, name);
+    expect(replies).toHaveLength(turns.length);
+    for (const [index, turn] of turns.entries()) hold(turn, replies[index]);
+  });
+});
