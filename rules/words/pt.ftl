@@ -250,7 +250,7 @@ embedment-oblique = Puxado a { $angle } do eixo: valor de 5 % { $characteristic 
 embedment-oblique-worst = Puxado para fora e de lado ao mesmo tempo, mais fraco a { $angle } do eixo: valor de 5 % { $characteristic }.
 embedment-chance = De 1000 ancoragens assim, ao arrancamento, tantas aguentariam menos de { $least }: { $underLeast }; menos que { $seldom }, o que a escalada raramente ultrapassa (prática comum, sem fonte): { $underSeldom }.
 embedment-chance-use = De 1000 ancoragens assim, ao arrancamento, tantas aguentariam menos de { $least }: { $underLeast }; menos que { $action }, com que se deve contar neste uso: { $underAction }; menos que { $seldom }, o que a escalada raramente ultrapassa (prática comum, sem fonte): { $underSeldom }.
-embedment-uiaa = Algumas edições da UIAA 123 pedem { $aim } a direito para fora (de memória): aponte para isso; cerca de { $underAim } de 1000 aguentariam menos.
+embedment-uiaa = Algumas edições da UIAA 123 pedem { $aim } direto para fora (de memória): aponte para isso; cerca de { $underAim } de 1000 aguentariam menos.
 embedment-upper-bound = Se ele sai através do clipe de expansão não se calcula, só se testa; os números são um limite superior.
 
 ## embedment, no size told
@@ -261,7 +261,7 @@ sizing-not-so = Nenhuma medida resolve isto. A menor que é forte o bastante é 
 sizing-none = Nenhuma medida usual é forte o bastante ali por este cálculo.
 sizing-none-next = Procure rocha mais sã, um adesivo melhor ou um furo mais seco, ou peça a um equipador qualificado testes de arrancamento nesta rocha.
 sizing-best = Se tudo o que não foi dito fosse bom (rocha sã, furo seco, haste com ranhuras, nenhuma carga permanente): { $diameter } × { $length } ({ $anchor }).
-sizing-need = Necessário: { $tension } a direito para fora e { $shear } ao longo da rocha, aguentados por { $share } de 100 ancoragens assim.
+sizing-need = Necessário: { $tension } direto para fora e { $shear } ao longo da rocha, aguentados por { $share } de 100 ancoragens assim.
 sizing-kind = { $anchor }: { $diameter } × { $length }, valor de 5 % { $characteristic } ao arrancamento.
 sizing-kind-none = { $anchor }: nenhuma medida usual basta com certeza.
 sizing-check-next = Diga uma medida, e verifico essa.
@@ -356,8 +356,8 @@ load-cannot = Diga o que se faz com a ancoragem, e calculo a carga: a dureza de 
 load-tell-more = Por exemplo: "queda de fator 0.5, 80 kg", "dois chumbadores a 60 graus, 2 kN", "descer 90 kg", "linha de 30 m, 1.5 m de flecha, 80 kg". Pêndulos, trancos e linhas esticadas fazem várias vezes o peso.
 load-took-person = Nenhum peso foi dito: contei com { $mass }, uma pessoa pesada com equipamento.
 load-took-rescue = Nenhum peso foi dito: contei com { $mass }, duas pessoas e equipamento.
-load-share = Isso é { $out } % dos 15 kN a direito para fora e { $along } % dos 25 kN ao longo da rocha da EN 959: testes de tipo em bom concreto (betão), não o que a sua rocha aguenta.
-load-share-out = Isso é { $out } % dos 15 kN a direito para fora da EN 959: um teste de tipo em bom concreto (betão), não o que a sua rocha aguenta.
+load-share = Isso é { $out } % dos 15 kN direto para fora e { $along } % dos 25 kN ao longo da rocha da EN 959: testes de tipo em bom concreto (betão), não o que a sua rocha aguenta.
+load-share-out = Isso é { $out } % dos 15 kN direto para fora da EN 959: um teste de tipo em bom concreto (betão), não o que a sua rocha aguenta.
 load-share-along = Isso é { $along } % dos 25 kN ao longo da rocha da EN 959: um teste de tipo em bom concreto (betão), não o que a sua rocha aguenta.
 load-above-rare = Isso é mais do que { $rare }, que a prática comum prevê como a carga máxima rara: escale ou monte de modo que não possa chegar a isso.
 load-design-met = O valor de 5 % dos seus testes dividido por { $strength }, contra { $load } vezes a carga: cumpre. Só para ancoragens como as testadas, nessa rocha.
@@ -430,7 +430,7 @@ load-lower-of = Descido por um mosquetão: { $lower } na ancoragem.
 
 load-strength-cannot = O que um chumbador aguenta não posso dizer sem a rocha, o tipo, a grossura e o comprimento.
 load-strength-open = Se uma ancoragem aguenta { $load } não posso dizer sem a rocha, o tipo, a grossura e o comprimento.
-load-strength-minimums = Pela EN 959 uma ancoragem de rocha aguenta 15 kN a direito para fora e 25 kN ao longo da rocha no teste de tipo, em bom concreto (betão). Isso não é carga de trabalho, e rocha mole aguenta menos.
+load-strength-minimums = Pela EN 959 uma ancoragem de rocha aguenta 15 kN direto para fora e 25 kN ao longo da rocha no teste de tipo, em bom concreto (betão). Isso não é carga de trabalho, e rocha mole aguenta menos.
 load-strength-tell = Diga, por exemplo, "químico de 12 x 100 em granito com epóxi"; e faça testes de arrancamento nessa rocha.
 load-strength-signs = O que está enferrujado, rachado, torto ou solto não tem resistência que se possa calcular. Não carregue; pergunte-me sobre a inspeção.
 
@@ -470,7 +470,7 @@ results-bond-least = Aderência, se { $legs ->
    *[other] { $legs } pernas
  } de { $diameter } × { $depth } com cola: pelo menos { $mean } em média, valor de 5 % { $low }; mais onde foi outra coisa que cedeu.
 results-bond-update = A tabela diz { $table } ({ $adhesive }); com os seus arrancamentos na conta, o valor do meio é { $median }, o valor de 5 % para a próxima ancoragem { $low }.
-results-direction = Tomado como puxado a direito para fora. Se você puxou ao longo da rocha, compare com { $need }.
+results-direction = Tomado como puxado direto para fora. Se você puxou ao longo da rocha, compare com { $need }.
 results-missing = Você disse { $told } ancoragens mas { $count } resultados. Os outros também contam: por que não estão aí?
 results-frame = Se os pés do pórtico estavam mais perto do que duas vezes a profundidade, seguraram a rocha: o que quebrou mostra menos da rocha do que da cola e do metal.
 results-mixed = Falhas diferentes são séries de números diferentes: julgue rocha, cola e metal à parte.
@@ -492,7 +492,7 @@ results-censored-weak = Fraco demais: a EN 959 pede { $need } num teste de tipo.
 results-censored-scattered = Variam demais para se confiar: descubra o que havia de diferente.
 results-stopped = Um arrancamento parado conta como "pelo menos isto". O valor de 5 % é rebaixado conforme o número de rupturas reais: { $failed }.
 results-censored-point = Sem essa redução, a curva ajustada tem o ponto de 5 % em { $value }; a dispersão é { $scatter } %.
-check-pulls-out = a direito para fora, contra o mínimo do teste de tipo da EN 959
+check-pulls-out = direto para fora, contra o mínimo do teste de tipo da EN 959
 check-pulls-sideways = ao longo da rocha, contra o mínimo do teste de tipo da EN 959
 
 ## proof tests
@@ -539,7 +539,7 @@ compare-lowest = O que conta para uma vida é a ancoragem mais fraca, não a mé
 ## planning a pull test
 plan-failure-first = Arranque primeiro pelo menos { $fewest } ancoragens de sobra até falharem, depois teste as que ficam com { $load }.
 plan-failure = Arranque até falharem pelo menos { $fewest } ancoragens que você sacrifica, nesta rocha e deste tipo.
-plan-proof = Teste as ancoragens que ficam com { $load } a direito para fora, não mais: isso só encontra defeitos grosseiros.
+plan-proof = Teste as ancoragens que ficam com { $load } direto para fora, não mais: isso só encontra defeitos grosseiros.
 plan-failure-count = Até a ruptura: { $fewest } é o mínimo para cada rocha e tipo, { $good } dão um valor de 5 % útil; em rocha onde não se vai escalar.
 plan-failure-rate = Carregue de modo constante para que o pico chegue após { $shortest } a { $longest } minutos, e siga 2 a 5 mm além dele.
 plan-failure-keep = Anote cada pico e o que cedeu. As fracas são o resultado.
@@ -547,7 +547,7 @@ plan-which-all = Prova: todas as ancoragens.
 plan-which-tenth = Prova: uma em cada dez, e pelo menos { $fewest } de cada trecho de rocha.
 plan-which-all-of = Prova: todas as ancoragens, { $tested } no total.
 plan-which-tenth-of = Prova: uma em cada dez, e pelo menos { $fewest } de cada trecho de rocha: { $tested } de { $count }.
-plan-proof-load = Carga de prova { $load } (usual até { $most }) a direito para fora; mantenha { $shortest } a { $longest } segundos.
+plan-proof-load = Carga de prova { $load } (usual até { $most }) direto para fora; mantenha { $shortest } a { $longest } segundos.
 plan-proof-too-high = { $wanted } é demais para uma ancoragem que fica: uma carga de prova pode estragar o que testa, e alguns olhais dobram a partir de 6 a 10 kN.
 plan-proof-above-half = Metade do valor de 5 % que calculo é só { $cap }. Arranque primeiro algumas de sobra até falharem: uma carga de prova acima da metade do verdadeiro valor de 5 % pode quebrar ancoragens boas.
 plan-accept = Aprovada quando a carga não cai mais de 5 %, nada escorrega, uma ancoragem colada não se move mais de 0.5 mm (outros tipos 1 mm), e não aparece fissura nem anel de pó.
