@@ -96,7 +96,7 @@ why-nothing = Ainda não dei nenhuma resposta que eu possa explicar.
 what-about = Anotado. O que você quer saber sobre isso?
 greeting = Olá. Pergunte sobre ancoragens na rocha: qual metal, qual tipo, que profundidade, qual adesivo, quanto tempo de cura.
 welcome = De nada. Teste ao arrancamento antes de confiar.
-help-material = Diga onde vai ficar a ancoragem; rocha, chuva e clima ajudam. Por exemplo: "qual chumbador para uma falésia marítima de calcário em negativo?" ou "inox 316 serve numa falésia do interior?"
+help-material = Diga onde vai ficar a ancoragem; rocha, chuva e clima ajudam. Por exemplo: "qual metal para uma falésia marítima de calcário em desaprumo?" ou "inox 316 serve numa falésia do interior?"
 help-anchor = Diga qual é a rocha e para que serve a ancoragem. Por exemplo: "que tipo de ancoragem para uma parada em arenito mole?"
 help-embedment = Diga tipo, medida, rocha e adesivo. Por exemplo: "um químico de 10x80 em granito com epóxi tem profundidade suficiente?"
 help-adhesive = Diga se o furo está molhado e a temperatura da rocha. Por exemplo: "qual resina para um furo úmido a 8 °C?"
@@ -108,12 +108,12 @@ help-coating-life = Diga espessura e lugar. Por exemplo: "quanto tempo duram 50 
 help-inspect = Diga o que se vê, em que metal e onde. Por exemplo: "mancha castanha debaixo de uma chapeleta de 304 numa falésia marítima, posso confiar?"
 help-cost = Diga preço, trabalho e duração. Por exemplo: "o que sai mais barato em 50 anos no interior temperado, 316 a 20 euros ou titânio a 43 euros, mão de obra 20?"
 help-pulltest-plan = Por exemplo: "como fazemos o teste de prova de 20 químicos de parada em granito?"
-help-pulltest-result = Diga as cargas em que as ancoragens cederam. Por exemplo: "arrancamos 24.1 27.3 22.8 30.2 26 kN, o que isso prova?"
+help-pulltest-result = Diga as cargas em que as ancoragens cederam. Por exemplo: "arrancamos 24,1 27,3 22,8 30,2 26 kN, o que isso prova?"
 help-compare = Diga as duas séries de resultados. Por exemplo: "lisa: 33 35 37, rugosa: 36 44 51, a rugosa é melhor?"
-help-load = Diga o que se faz com a ancoragem. Por exemplo: "qual a força de uma queda de fator 1 com 80 kg?" ou "que força em dois chumbadores a 60 graus com 2 kN?"
+help-load = Diga o que se faz com a ancoragem. Por exemplo: "quanto puxa uma queda de fator 1 com 80 kg?" ou "que força em dois chumbadores a 60 graus com 2 kN?"
 help-cautions = Por exemplo: "que cuidados devo ter ao furar em arenito molhado?"
 help = Pergunte com as suas palavras, por exemplo:
-    • qual chumbador para uma falésia marítima de calcário em negativo?
+    • qual metal para uma falésia marítima de calcário em desaprumo?
     • um químico de 10x80 em granito com epóxi tem profundidade suficiente?
     • 12 x 100 em arenito molhado, 4 °C: qual resina, e quanta para 20 chumbadores?
     • quanto tempo de cura para viniléster a 6 °C?
@@ -138,7 +138,7 @@ problem-impossible = "{ $text }" não pode ser. Nada foi mudado.
 
 settings-none = Não há nada definido para esta conversa.
 settings-are = Para esta conversa guardo, salvo se uma mensagem disser outra coisa: { $list }.
-settings-how = Para definir: "/settings arenito, interior". Para apagar: "/settings apagar".
+settings-how = Para definir: "/settings arenito, interior temperado". Para apagar: "/settings apaga tudo".
 
 ## Topics, as buttons and in sentences
 topic-material = qual metal
@@ -345,7 +345,7 @@ inspect-interval-years-3 = Inspecione ancoragens assim a cada 3 anos.
 inspect-hidden = O que não se vê: fissuras no metal, ferrugem no furo, cola que nunca curou.
 
 ## spacing
-spacing-rule = Fique a 1.5 vezes a profundidade, e pelo menos a 150 mm (6 in), de qualquer borda e fissura; entre ancoragens, 3 vezes a profundidade, e pelo menos 200 mm (8 in).
+spacing-rule = Fique a 1,5 vezes a profundidade, e pelo menos a 150 mm (6 in), de qualquer borda e fissura; entre ancoragens, 3 vezes a profundidade, e pelo menos 200 mm (8 in).
 spacing-verdict = Para { $depth } de profundidade: pelo menos { $edge } de qualquer borda e fissura, e { $spacing } entre ancoragens.
 spacing-too-near = Perto demais. Para { $depth } de profundidade mantenha { $edge } de qualquer borda e fissura, e { $spacing } entre ancoragens.
 spacing-old-holes = Furos velhos contam como fissuras: fique a duas vezes a profundidade deles, ou preencha-os e fique a 5 diâmetros de furo.
@@ -353,7 +353,7 @@ spacing-hollow = Bata todo o círculo com um martelo; um som oco em qualquer par
 
 ## load
 load-cannot = Diga o que se faz com a ancoragem, e calculo a carga: a dureza de uma queda, o ângulo de dois ramos, o vão e a flecha de uma linha, ou quem fica pendurado nela.
-load-tell-more = Por exemplo: "queda de fator 0.5, 80 kg", "dois chumbadores a 60 graus, 2 kN", "descer 90 kg", "linha de 30 m, 1.5 m de flecha, 80 kg". Pêndulos, trancos e linhas esticadas fazem várias vezes o peso.
+load-tell-more = Por exemplo: "queda de fator 0,5, 80 kg", "dois chumbadores a 60 graus, 2 kN", "descer 90 kg", "linha de 30 m, 1,5 m de flecha, 80 kg". Pêndulos, trancos e linhas esticadas fazem várias vezes o peso.
 load-took-person = Nenhum peso foi dito: contei com { $mass }, uma pessoa pesada com equipamento.
 load-took-rescue = Nenhum peso foi dito: contei com { $mass }, duas pessoas e equipamento.
 load-share = Isso é { $out } % dos 15 kN direto para fora e { $along } % dos 25 kN ao longo da rocha da EN 959: testes de tipo em bom concreto (betão), não o que a sua rocha aguenta.
@@ -375,8 +375,8 @@ load-fall-common-belay = Com uma corda comum ({ $label } na etiqueta), pela cont
 load-rope-limit = Nenhuma corda foi dita: contei com a mais rígida que a EN 892 permite, 12 kN na queda de ensaio. Diga a força de choque da etiqueta da sua corda, e uso essa.
 load-rope-label = Leio a etiqueta como a de uma corda simples, testada com 80 kg; uma meia corda (corda dupla) é testada com 55 kg e é mais rígida do que a etiqueta parece. Cordas molhadas, geladas ou velhas também são mais rígidas.
 load-rope-told = Calculado com o módulo da corda que você disse; cordas molhadas, geladas ou velhas são mais rígidas.
-load-fall-drag = O chumbador recebe as duas pontas da corda, 1.66 vezes a força no escalador. O atrito ali impede que parte da corda estique, por isso a queda age como fator { $effective } em vez de { $factor }.
-load-fall-strands = Um chumbador por onde passa a corda recebe as duas pontas dela, 1.66 vezes a força no escalador.
+load-fall-drag = O chumbador recebe as duas pontas da corda, 1,66 vezes a força no escalador. O atrito ali impede que parte da corda estique, por isso a queda age como fator { $effective } em vez de { $factor }.
+load-fall-strands = Um chumbador por onde passa a corda recebe as duas pontas dela, 1,66 vezes a força no escalador.
 load-fall-legs = Em dois chumbadores com { $angle }° entre os ramos: { $each } em cada um, e cada um tem de aguentar tudo sozinho.
 load-fall-measured = Quedas medidas em ginásio, para comparar: { $mean } no chumbador em média, { $most } no máximo. Corpos e quem assegura cedem, por isso a maioria das quedas fica abaixo deste cálculo; nunca conte com isso.
 load-fall-carabiner = Um mosquetão aguenta { $closed } com o gatilho fechado e só { $open } com ele aberto (EN 12275, tipo básico).
@@ -396,14 +396,14 @@ load-legs-narrow = 60° ou menos é boa prática: alongue os ramos.
 load-legs-each = Planeje cada chumbador para aguentar tudo sozinho, { $load } e mais o que se move e cai: a tração muda de direção, nenhuma fita divide por igual, e um chumbador pode falhar.
 load-legs-failure = Se um ramo falha e { $slack } de folga corre numa fita estática de { $length }, chega ao outro { $shock }: amarre de modo que nada possa correr.
 load-legs-triangle = Nunca passe um só anel pelos dois chumbadores (o triângulo): seriam { $triangle } em cada um.
-load-legs-lowering = Enquanto alguém desce ali por um mosquetão, tudo isto é 1.66 vezes maior: até { $most } num chumbador.
+load-legs-lowering = Enquanto alguém desce ali por um mosquetão, tudo isto é 1,66 vezes maior: até { $most } num chumbador.
 
 load-line = { $load } no meio de { $span } com { $sag } de flecha: a linha puxa { $tension } em cada ponta enquanto ninguém se mexe. Quem decide é um técnico de cordas qualificado.
 load-line-tension = Uma linha a { $tension } puxa esse valor em cada ponta enquanto ninguém se mexe. Quem decide é um técnico de cordas qualificado.
 load-line-cannot = Sem vão e flecha, ou a tensão, não consigo calcular quanto puxa uma linha.
-load-line-rule = Regra prática: flecha de um décimo do vão puxa 2.5 vezes o peso nela, um vigésimo 5 vezes, um quinquagésimo 12.5 vezes.
+load-line-rule = Regra prática: flecha de um décimo do vão puxa 2,5 vezes o peso nela, um vigésimo 5 vezes, um quinquagésimo 12,5 vezes.
 load-line-rigger = Highlines, pontes de corda e linhas de resgate: explico as forças e não libero nada. Um técnico de cordas qualificado planeja, inspeciona e testa.
-load-line-bounce = Saltar ou cair na leash fez 1.7 a 1.9 vezes a tração de caminhar, em medições publicadas: aqui até { $moving }.
+load-line-bounce = Saltar ou cair na leash fez 1,7 a 1,9 vezes a tração de caminhar, em medições publicadas: aqui até { $moving }.
 load-line-anchor = Técnicos de cordas querem que cada ponto de ancoragem aguente pelo menos 3 vezes a tensão da linha, aqui { $anchor }, com cada ramo capaz de aguentar tudo (prática comum).
 load-line-half = Metade da flecha, { $sag }, puxaria { $tension }.
 load-line-own = O peso da própria linha acrescenta { $added }.
@@ -411,20 +411,20 @@ load-line-both = Só vão e flecha dão { $tension }; a tensão que você disse 
 load-line-pretension = Tomei a tensão como a da linha carregada. Se é a que você monta antes de alguém subir, a linha carregada puxa mais.
 load-line-slacken = O conselho dos slackliners é manter a linha abaixo de { $most }, com movimento: dê mais flecha.
 load-line-ends = Dois chumbadores numa ponta com { $angle }° entre os ramos: { $each } disso em cada um.
-load-line-measured = Medido, para comparar, 57 kg em 41 m de fita de poliéster: 3.1 kN a caminhar, 4.4 a saltar, 5.3 numa queda na leash.
+load-line-measured = Medido, para comparar, 57 kg em 41 m de fita de poliéster: 3,1 kN a caminhar, 4,4 a saltar, 5,3 numa queda na leash.
 
 load-lower = Descer { $mass } põe { $lower } na ancoragem de cima; seguro de repente por uma corda sem folga, { $sudden }.
 load-top-rope = Top-rope com { $mass }: { $lower } na ancoragem de cima ao descer, { $sudden } quando a corda segura sem folga.
-load-lower-friction = A ancoragem recebe as duas pontas da corda: o peso do escalador e o que segura quem assegura, 1.66 vezes o peso num mosquetão, duas vezes numa polia.
-load-top-rope-slack = Com folga de um décimo da corda, na corda mais rígida que a EN 892 permite: { $slack }. Medido e relatado em top-rope: 1.5 a 3 kN (prática comum).
+load-lower-friction = A ancoragem recebe as duas pontas da corda: o peso do escalador e o que segura quem assegura, 1,66 vezes o peso num mosquetão, duas vezes numa polia.
+load-top-rope-slack = Com folga de um décimo da corda, na corda mais rígida que a EN 892 permite: { $slack }. Medido e relatado em top-rope: 1,5 a 3 kN (prática comum).
 load-abseil = Rapel com { $mass }: { $hang } parado, { $jerky } quando vai aos trancos.
-load-abseil-jerk = Um rapel suave fica em 1 a 1.5 kN por pessoa; paradas e trancos fazem 2 a 2.5 (prática comum). Vá com suavidade.
+load-abseil-jerk = Um rapel suave fica em 1 a 1,5 kN por pessoa; parar de repente e dar trancos faz 2 a 2,5 (prática comum). Vá com suavidade.
 load-rescue = Carga de resgate de { $mass }: { $hang } parada, { $lower } descida por um mosquetão, { $haul } içada por um. Quem decide é um técnico de cordas qualificado.
 load-rescue-rigger = Explico cargas de resgate e não libero nada: quem planeja é um técnico de cordas qualificado ou a equipe de resgate, em duas ancoragens, cada uma capaz de aguentar tudo.
 load-rescue-shock = Um escorregão ou um tranco com duas pessoas faz { $least } a { $most } (prática comum).
 load-belay = Uma parada com { $mass } pendurados nela leva { $hang }; uma queda de fator 2 direto nela puxa até { $fall }.
 load-lead = Queda de guia com { $mass }: planeje o chumbador de cima para { $rare }, a carga máxima rara; quedas duras fazem 4 a 8 kN (prática comum).
-load-lead-factors = Estimativas por cima no chumbador, com a corda mais rígida que a EN 892 permite e nada que ceda: { $easy } com fator de queda 0.1, { $usual } com 0.3, { $hard } com 0.5.
+load-lead-factors = Estimativas por cima no chumbador, com a corda mais rígida que a EN 892 permite e nada que ceda: { $easy } com fator de queda 0,1, { $usual } com 0,3, { $hard } com 0,5.
 load-hang = { $mass } pendurados parados são { $hang }; largados numa corda sem folga, { $sudden }.
 load-lower-of = Descido por um mosquetão: { $lower } na ancoragem.
 
@@ -550,7 +550,7 @@ plan-which-tenth-of = Prova: uma em cada dez, e pelo menos { $fewest } de cada t
 plan-proof-load = Carga de prova { $load } (usual até { $most }) direto para fora; mantenha { $shortest } a { $longest } segundos.
 plan-proof-too-high = { $wanted } é demais para uma ancoragem que fica: uma carga de prova pode estragar o que testa, e alguns olhais dobram a partir de 6 a 10 kN.
 plan-proof-above-half = Metade do valor de 5 % que calculo é só { $cap }. Arranque primeiro algumas de sobra até falharem: uma carga de prova acima da metade do verdadeiro valor de 5 % pode quebrar ancoragens boas.
-plan-accept = Aprovada quando a carga não cai mais de 5 %, nada escorrega, uma ancoragem colada não se move mais de 0.5 mm (outros tipos 1 mm), e não aparece fissura nem anel de pó.
+plan-accept = Aprovada quando a carga não cai mais de 5 %, nada escorrega, uma ancoragem colada não se move mais de 0,5 mm (outros tipos 1 mm), e não aparece fissura nem anel de pó.
 plan-frame = Pés do pórtico a pelo menos duas vezes a profundidade de cada lado, senão a rocha não pode romper e o resultado sai bom demais.
 plan-frame-depth = Pés do pórtico a pelo menos { $side } de cada lado (um anel de { $ring } de largura interna), senão a rocha não pode romper e o resultado sai bom demais.
 plan-energy = A { $force } um pórtico que se move 5 mm guarda { $energy }: uma peça de 1 kg sai voando a { $speed }. Dez metros de fita de nylon em linha guardariam cerca de { $times } vezes isso: só correntes e barras.
