@@ -1,6 +1,6 @@
 /** How hard a fall into the rope pulls: on the climber, on the top bolt, on the belay. */
 import type { Measure, Phrase } from '../contracts/phrase.ts';
-import { fallForce, legForce } from '../engineering/index.ts';
+import { connectorStrengths, fallForce, legForce } from '../engineering/index.ts';
 import type { Draft } from './draft.ts';
 import { compare } from './load-compare.ts';
 import {
@@ -16,8 +16,8 @@ import {
 import { degrees, kn, massTold, metricKn, roundedUp, type Weight } from './load-weight.ts';
 import type { Worksheet } from './worksheet.ts';
 
-/** Strength of a basic carabiner, gate closed and open, kN: EN 12275:2013, class B. */
-const carabiner = { closed: 20, open: 7 };
+/** A basic carabiner. */
+const carabiner = connectorStrengths.B;
 
 interface Fall {
   readonly factor: number;

@@ -40,6 +40,7 @@ export {
   OutOfRange,
   type Result,
 } from './formula.ts';
+export * from './loads/connector.ts';
 export * from './loads/energy.ts';
 export * from './loads/geometry.ts';
 export * from './loads/line.ts';

@@ -87,6 +87,16 @@ const functions: [string, Call][] = [
     call(z.strictObject({ thickness: num }), (i) => engineering.checkAttachmentThickness(i.thickness).ok),
   ],
   [
+    'connector-strength',
+    call(
+      z.strictObject({
+        class: z.enum(['B', 'H', 'K', 'A', 'T', 'Q', 'X']),
+        axis: z.enum(['closed', 'open', 'minor']),
+      }),
+      (i) => engineering.connectorStrength(i.class, i.axis) ?? 'none',
+    ),
+  ],
+  [
     'cone-factor',
     call(z.strictObject({ fastener: z.enum(['post-installed', 'cast-in']), cracked: z.boolean() }), (i) =>
       engineering.coneFactor(i.fastener, i.cracked),
