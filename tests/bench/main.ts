@@ -5,6 +5,7 @@ const benches: Readonly<Record<string, () => Promise<{ run(): Promise<void> }>>>
   answers: () => import('./answers.ts'),
   start: () => import('./start.ts'),
   rules: () => import('./rules.ts'),
+  understanding: () => import('./understanding.ts'),
   sizing: () => import('./sizing.ts'),
   simulation: () => import('./simulation.ts'),
 };

@@ -33,7 +33,9 @@ export async function fuzz(app: App, count: number, seed: number): Promise<Fuzze
     if (reply.text.startsWith(words.say({ say: 'failed' }).slice(0, 20))) fault('it failed');
     if (!reply.text.includes('Chough') && reply.advice === null) fault('no standing line');
     if (/NaN|Infinity|undefined|\[object/.test(reply.text.replaceAll(text, '')))
-      fault('a number that is none');
+      fault(
+        `a number that is none in ${/.{0,90}(?:NaN|Infinity|undefined|\[object).{0,40}/.exec(reply.text)?.[0]}`,
+      );
     if (reply.advice !== null) {
       advice += 1;
       if (reply.advice.cautions.length === 0 || reply.advice.sources.length === 0 || !reply.advice.deferral)

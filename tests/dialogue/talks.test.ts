@@ -1,8 +1,8 @@
 /** Whole conversations through the pipe of the built program, ended and started again where a talk says so. */
 import { readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { Message } from '../../src/contracts/message.ts';
-import { freshStore, type Line, pipe } from '../support/program.ts';
+import { freshStore, type Line, pipe, pipeAndKill } from '../support/program.ts';
 
 interface TurnOf extends Partial<Message> {
   readonly kill?: boolean;
@@ -32,7 +32,7 @@ function messageOf(turn: TurnOf, chat: string): Partial<Message> {
   };
 }
 
-/** Sends the turns in one run of the program, or in several where it is ended in between. */
+/** Sends the turns in one run of the program, or in several where it is killed in between. */
 async function play(turns: readonly TurnOf[], chat: string): Promise<readonly Line[]> {
   const db = freshStore();
   const runs: TurnOf[][] = [[]];
@@ -41,13 +41,11 @@ async function play(turns: readonly TurnOf[], chat: string): Promise<readonly Li
     runs.at(-1)?.push(turn);
   }
   const replies: Line[] = [];
-  for (const run of runs)
-    replies.push(
-      ...(await pipe(
-        run.map((turn) => messageOf(turn, chat)),
-        db,
-      )),
-    );
+  for (const [index, run] of runs.entries()) {
+    const messages = run.map((turn) => messageOf(turn, chat));
+    // Every run but the last is struck down with no warning, as by a power cut.
+    replies.push(...(await (index === runs.length - 1 ? pipe(messages, db) : pipeAndKill(messages, db))));
+  }
   return replies;
 }
 
@@ -83,6 +81,8 @@ function hold(turn: TurnOf, reply: Line | undefined): void {
 }
 
 describe('talks', () => {
+  // The run the talks share is waited for once, under its own limit.
+  beforeAll(() => shared, 60_000);
   it.each(talks.map(({ name, turns }) => [name, turns] as const))('%s', async (name, turns) => {
     const replies = await repliesTo(name, turns);
     expect(replies).toHaveLength(turns.length);

@@ -53,3 +53,34 @@ export async function pipe(
     .split('\n')
     .map((line) => JSON.parse(line) as Line);
 }
+
+/** Sends messages one by one, each after the reply to the one before, and then kills the program outright. */
+export function pipeAndKill(messages: readonly Partial<Message>[], db: string): Promise<readonly Line[]> {
+  return new Promise((resolve, reject) => {
+    const child = spawn('node', [program, 'pipe'], {
+      env: { ...process.env, CHOUGH_DB: db },
+      stdio: ['pipe', 'pipe', 'inherit'],
+    });
+    const replies: Line[] = [];
+    const send = (): void => {
+      const message = messages[replies.length];
+      if (message === undefined) child.kill('SIGKILL');
+      else
+        child.stdin.write(
+          `${JSON.stringify({ id: String(replies.length + 1), chat: 'chat', user: 'user', ...message })}\n`,
+        );
+    };
+    let rest = '';
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      const lines = (rest + text).split('\n');
+      rest = lines.pop() ?? '';
+      for (const line of lines) {
+        replies.push(JSON.parse(line) as Line);
+        send();
+      }
+    });
+    child.on('error', reject);
+    child.on('close', () => resolve(replies));
+    send();
+  });
+}
