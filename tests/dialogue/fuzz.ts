@@ -1,8 +1,10 @@
-/** `npm run fuzz [count]`: no crash, no answer without cautions and deferral, no flood, no hang, in six languages. */
+/** `npm run fuzz [count] [seed]`: no crash, no answer without cautions and deferral, no flood, no hang, in six languages. */
 import type { App } from '../../src/app.ts';
 import { messagesFrom, randomFrom } from './fuzz-messages.ts';
 
 const locales = ['en', 'es', 'pt', 'fr', 'it', 'de'];
+
+const noNumber = /NaN|Infinity|undefined|\[object/;
 
 export interface Fuzzed {
   readonly answers: number;
@@ -32,10 +34,9 @@ export async function fuzz(app: App, count: number, seed: number): Promise<Fuzze
     const words = await app.languages.words('en');
     if (reply.text.startsWith(words.say({ say: 'failed' }).slice(0, 20))) fault('it failed');
     if (!reply.text.includes('Chough') && reply.advice === null) fault('no standing line');
-    if (/NaN|Infinity|undefined|\[object/.test(reply.text.replaceAll(text, '')))
-      fault(
-        `a number that is none in ${/.{0,90}(?:NaN|Infinity|undefined|\[object).{0,40}/.exec(reply.text)?.[0]}`,
-      );
+    // A reply may quote the member's own "NaN mm", cleaned of odd signs: then it proves nothing.
+    if (noNumber.test(reply.text) && !noNumber.test(text))
+      fault(`a number that is none in ${reply.text.slice(0, 300)}`);
     if (reply.advice !== null) {
       advice += 1;
       if (reply.advice.cautions.length === 0 || reply.advice.sources.length === 0 || !reply.advice.deferral)
@@ -48,7 +49,7 @@ export async function fuzz(app: App, count: number, seed: number): Promise<Fuzze
 if (process.argv[1]?.endsWith('fuzz.ts')) {
   const { freshApp } = await import('../support/app.ts');
   const count = Number(process.argv[2] ?? 100_000);
-  const result = await fuzz(await freshApp(), count, 20_261_125);
+  const result = await fuzz(await freshApp(), count, Number(process.argv[3] ?? 20_261_125));
   console.log(
     `${result.answers} messages, ${result.advice} answered with advice, longest ${result.longest} characters, slowest ${result.slowest.toFixed(0)} ms, ${result.faults.length} faults`,
   );

@@ -149,7 +149,15 @@ function otherMetals(
           ? to <= mention.to && beside(to, mention.from)
           : from >= mention.from && beside(mention.to, from)),
     );
-  const fittings = metals.filter(isFitting);
+  // "My bolt is 316, the hanger that touches it is plated": between two metals a fitting takes up the second.
+  const [first, second] = metals;
+  const takenUp =
+    first !== undefined &&
+    second !== undefined &&
+    metals.length === 2 &&
+    nouns.some(({ group, from, to }) => group === 'fitting' && from >= first.to && to <= second.from);
+  const named = metals.filter(isFitting);
+  const fittings = named.length === 0 && takenUp ? [second] : named;
   if (fittings.length === 0 || fittings.length === metals.length) return [...mentions];
   return mentions.map((mention) =>
     fittings.includes(mention) ? { ...mention, fact: 'metal_other' } : mention,

@@ -85,7 +85,7 @@ describe('words that mean another thing', () => {
     ['Ist trockenes Wetter wichtig?', {}],
     ['alles ok', {}],
     ['Abstand 30 cm', {}],
-    ['Haken A4, Kette feuerverzinkt', {}],
+    ['Haken A4, Kette feuerverzinkt', { metal: 'stainless-316', metal_other: 'hot-dip-galvanised' }],
     ['Titan Gr. 2', { metal: 'titanium-grade-2' }],
     ['Dolomiten', { environment: 'alpine' }],
     ['Dolomit', { rock: 'dolomite' }],

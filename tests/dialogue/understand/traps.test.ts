@@ -26,6 +26,17 @@ describe('what is denied, quoted or a name is no fact', () => {
     ['pitch 316', { metal: 'stainless-316' }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
 
+  it.each([
+    'a plated hanger on a 316 bolt',
+    'my bolts are 316 and the hanger that touches them is zinc plated',
+    'bolt A4, chain plated',
+  ])('two metals that touch: %s', (text) =>
+    expect(facts(text)).toMatchObject({ metal: 'stainless-316', metal_other: 'zinc-plated' }),
+  );
+
+  it('does not take a second metal of the bolt itself for that of a fitting', () =>
+    expect(facts('the hangers are fine, the bolt is 316 or 304')).not.toHaveProperty('metal_other'));
+
   it('says what was ruled out', () => {
     const { ruledOut } = understand('not 304, not granite');
     expect(ruledOut.map(({ fact, value }) => [fact, value])).toEqual([
