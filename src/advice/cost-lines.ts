@@ -38,8 +38,10 @@ export function lifeLine(best: Priced, next: Priced, { horizon, rate }: Terms): 
 /** Whether the cheapest stays the cheapest when its own life is shorter and that of all others longer. */
 export function robustLine(ranked: readonly Priced[], { horizon, rate }: Terms): Phrase {
   const [best, ...others] = ranked;
+  // A varied life is kept within what is reckoned; past the years looked ahead a longer one changes nothing.
+  const varied = (life: number): number => Math.min(1000, Math.max(0.5, life));
   const yearly = (option: Priced, factor: number): number =>
-    lifeCycleCost({ ...option.plan, life: Math.max(0.5, option.plan.life * factor) }, horizon, rate).yearly;
+    lifeCycleCost({ ...option.plan, life: varied(option.plan.life * factor) }, horizon, rate).yearly;
   const stays =
     best !== undefined &&
     others.every((other) => yearly(best, 1 - lifeSpread) <= yearly(other, 1 + lifeSpread));

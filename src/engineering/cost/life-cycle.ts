@@ -34,8 +34,8 @@ function times(every: number, horizon: number): number[] {
 /**
  * Life-cycle cost of one anchor: NPV = Σ C_t/(1+r)^t, yearly cost = NPV/a(r, horizon). Replacement at L, 2L …, strictly
  * before the horizon; no residual value. r real rate 0 to 0.3, years, any money.
- * Source: ISO 15686-5:2017. Errors: CostError for a cost that is negative or no number, a life or interval below half a
- * year, a horizon outside 1 to 200 years, a rate outside 0 to 0.3.
+ * Source: ISO 15686-5:2017. Errors: CostError for a cost that is negative or no number, a life or interval outside
+ * 0.5 to 1000 years, a horizon outside 1 to 200 years, a rate outside 0 to 0.3.
  * Worked: 26, life 10, 50 years, 3 % → NPV 78.42, 3.048 a year, 4 replacements.
  */
 export function lifeCycleCost(plan: CostPlan, horizon: number, rate: number): LifeCycleCost {
@@ -44,7 +44,7 @@ export function lifeCycleCost(plan: CostPlan, horizon: number, rate: number): Li
   if (![plan.installed, replacement, inspectionCost].every((c) => c >= 0 && c < 1e9))
     throw new CostError('A cost must be a number of 0 or more.');
   if (![plan.life, plan.inspection?.every ?? 1].every((y) => y >= 0.5 && y <= 1000))
-    throw new CostError('A life or an interval must be at least half a year.');
+    throw new CostError('A life or an interval must be half a year to 1000 years.');
   if (!(horizon >= 1 && horizon <= 200)) throw new CostError('The horizon must be 1 to 200 years.');
   if (!(rate >= 0 && rate <= 0.3)) throw new CostError('The real interest rate must be 0 to 30 % a year.');
   const worth = (t: number) => (1 + rate) ** -t;
