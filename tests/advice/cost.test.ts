@@ -53,7 +53,7 @@ describe('cost over the years', () => {
   it('the longest and the shortest life that may be told are compared as well', async () => {
     const facts = { option_1: 'stainless-316', option_2: 'titanium-grade-2', unit_cost: [20, 43] };
     const { recommend } = await cost({ ...facts, environment: 'temperate-inland', life_years: [0.5, 1000] });
-    expect(recommend).toMatchObject({ cheapest: 'titanium-grade-2', holes: [100, 1] });
+    expect(recommend).toMatchObject({ cheapest: 'titanium-grade-2', holes: [1, 100] });
   });
 
   it('an own life told is used, a missing one is planned from the place by its short end', async () => {
