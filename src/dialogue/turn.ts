@@ -85,11 +85,11 @@ export class Dialogue {
   #answerTo(session: Session, read: Read, club: ClubFacts): Promise<Answer> | Answer {
     switch (read.kind) {
       case 'notice':
-        return this.#notice(session, session, read.lines, read.offer ? offered : []);
+        return this.#notice(session, read.lines, read.offer ? offered : []);
       case 'language':
-        return this.#notice(session, session, [{ say: 'language-set' }], []);
+        return this.#notice(session, [{ say: 'language-set' }], []);
       case 'restart':
-        return this.#notice(emptySession, emptySession, [{ say: 'restarted' }], offered);
+        return this.#notice(emptySession, [{ say: 'restarted' }], offered);
       case 'why':
         return this.#why(session);
       case 'back':
@@ -110,25 +110,20 @@ export class Dialogue {
       list.length === 0
         ? { say: 'settings-none' }
         : { say: 'settings-are', with: { list: { together: list } } };
-    const answer = this.#notice(session, session, [line, { say: 'settings-how' }], []);
+    const answer = this.#notice(session, [line, { say: 'settings-how' }], []);
     return { ...answer, club: facts };
   }
 
   async #told(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {
     const [topic] = read.topics;
     if (topic !== undefined && topic !== 'refuse' && !canAdvise(topic))
-      return this.#notice(
-        session,
-        session,
-        [{ say: 'not-yet', with: { topic: { say: `topic-${topic}` } } }],
-        offered,
-      );
+      return this.#notice(session, [{ say: 'not-yet', with: { topic: { say: `topic-${topic}` } } }], offered);
     const noTopic = told(session, read.entries, topic);
     const guess = topicOf(noTopic) === undefined ? guessTopic(factsOf(this.desk.rules, noTopic)) : undefined;
     const next = guess === undefined ? noTopic : told(session, read.entries, guess);
     if (topicOf(next) === undefined) {
       const noted = { ...next, pending: null };
-      return this.#notice(noted, noted, [{ say: 'what-about' }], offered, read.understood);
+      return this.#notice(noted, [{ say: 'what-about' }], offered, read.understood);
     }
     return this.#answer(next, session, read.understood, read.topics.slice(1));
   }
@@ -173,7 +168,7 @@ export class Dialogue {
       };
     } catch (error) {
       if (!(error instanceof OutOfRange)) throw error;
-      return this.#notice(before, before, [outOfRange(error)], []);
+      return this.#notice(before, [outOfRange(error)], []);
     }
   }
 
@@ -214,7 +209,7 @@ export class Dialogue {
 
   async #why(session: Session): Promise<Answer> {
     const { answered } = session;
-    if (answered === null) return this.#notice(session, session, [{ say: 'why-nothing' }], offered);
+    if (answered === null) return this.#notice(session, [{ say: 'why-nothing' }], offered);
     const advice = await advise(this.desk, answered.topic, answered.facts);
     const origins = Object.fromEntries(
       Object.entries(answered.facts)
@@ -237,15 +232,13 @@ export class Dialogue {
 
   async #back(session: Session): Promise<Answer> {
     const earlier = takeBack(session);
-    if (earlier === session) return this.#notice(session, session, [{ say: 'back-nothing' }], offered);
-    if (topicOf(earlier) === undefined)
-      return this.#notice(earlier, earlier, [{ say: 'back-start' }], offered);
+    if (earlier === session) return this.#notice(session, [{ say: 'back-nothing' }], offered);
+    if (topicOf(earlier) === undefined) return this.#notice(earlier, [{ say: 'back-start' }], offered);
     return this.#answer(earlier, session, Object.keys(factsOf(this.desk.rules, earlier)), []);
   }
 
   #notice(
     session: Session,
-    shown: Session,
     lines: readonly Phrase[],
     topics: readonly string[],
     understood: readonly string[] = [],
@@ -259,8 +252,8 @@ export class Dialogue {
           topics,
           open: session.pending === null ? null : this.#question(session.pending),
         },
-        topic: topicOf(shown) ?? 'unknown',
-        facts: valuesOf(factsOf(this.desk.rules, shown)),
+        topic: topicOf(session) ?? 'unknown',
+        facts: valuesOf(factsOf(this.desk.rules, session)),
         understood,
         assumed: [],
         missing: [],

@@ -1,19 +1,14 @@
 /** Spanish. What the words mean is common practice, no source. */
 import { describe, expect, it } from 'vitest';
-import { scoreOf } from './score.ts';
-import { loadCases, loadUnderstand, told } from './setup.ts';
+import { printScore } from './score.ts';
+import { loadUnderstand, told } from './setup.ts';
 
 const { understand } = await loadUnderstand('es');
 const facts = (text: string, context = {}) => told(understand(text, context));
 
 describe('messages in Spanish, topic and exact facts', () => {
   it.each(['es/messages.json', 'es/messages-late.json'])('%s', async (name) => {
-    const cases = await loadCases(name);
-    const { topic, f1, faults } = scoreOf(cases, understand);
-    console.log(
-      `${name}: ${cases.length} messages, topics ${(100 * topic).toFixed(1)} %, facts F1 ${f1.toFixed(3)}`,
-    );
-    for (const fault of faults) console.log(`  ${fault}`);
+    const { topic, f1 } = await printScore(name, understand);
     expect(topic).toBeGreaterThanOrEqual(0.95);
     expect(f1).toBeGreaterThanOrEqual(0.95);
   });

@@ -1,18 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { scoreOf } from './score.ts';
-import { loadCases, loadUnderstand, told } from './setup.ts';
+import { printScore } from './score.ts';
+import { loadUnderstand, told } from './setup.ts';
 
 const { understand } = await loadUnderstand('pt');
 const facts = (text: string) => told(understand(text));
 
 describe('Portuguese messages, topic and exact facts', () => {
   it.each(['pt/messages.json', 'pt/messages-late.json'])('%s', async (name) => {
-    const cases = await loadCases(name);
-    const { topic, f1, faults } = scoreOf(cases, understand);
-    console.log(
-      `${name}: ${cases.length} messages, topics ${(100 * topic).toFixed(1)} %, facts F1 ${f1.toFixed(3)}`,
-    );
-    for (const fault of faults) console.log(`  ${fault}`);
+    const { topic, f1 } = await printScore(name, understand);
     expect(topic).toBeGreaterThanOrEqual(0.95);
     expect(f1).toBeGreaterThanOrEqual(0.95);
   });

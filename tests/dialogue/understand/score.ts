@@ -1,8 +1,8 @@
 import type { Understand } from '../../../src/dialogue/understand/index.ts';
-import { type Case, contextOf, told } from './setup.ts';
+import { type Case, contextOf, loadCases, told } from './setup.ts';
 
 /** How well the messages are understood, and which are not. */
-export function scoreOf(cases: readonly Case[], understand: Understand) {
+function scoreOf(cases: readonly Case[], understand: Understand) {
   let topics = 0;
   let right = 0;
   let wrong = 0;
@@ -21,4 +21,15 @@ export function scoreOf(cases: readonly Case[], understand: Understand) {
       faults.push(`${one.say} → ${parsed.topic} ${JSON.stringify(told(parsed))}`);
   }
   return { topic: topics / cases.length, f1: (2 * right) / (2 * right + wrong + missed), faults };
+}
+
+/** The score of a file of messages, printed with all that was not understood. */
+export async function printScore(name: string, understand: Understand) {
+  const cases = await loadCases(name);
+  const { topic, f1, faults } = scoreOf(cases, understand);
+  console.log(
+    `${name}: ${cases.length} messages, topics ${(100 * topic).toFixed(1)} %, facts F1 ${f1.toFixed(3)}`,
+  );
+  for (const fault of faults) console.log(`  ${fault}`);
+  return { topic, f1 };
 }
