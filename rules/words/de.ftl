@@ -676,3 +676,11 @@ group-greeting =
   Wer die Gruppe betreut, legt Fels, Küste, Sprache und Einheiten mit /club fest, zum Beispiel „/club Granit, Binnenland“.
 sent-again = (Nach einer Unterbrechung noch einmal gesendet; vielleicht hast du es schon.)
 press-for-another = Diese Frage galt jemand anderem. Frag mich selbst, dann bekommst du deine eigene.
+
+## Places
+place-impossible = Diesen Ort gibt es nicht: die Breite geht von -90 bis 90, die Länge von -180 bis 180. Es wurde nichts geändert.
+place-null = Das ist der Punkt 0, 0, den ein Empfänger ohne Signal meldet. Es wurde nichts geändert.
+place-at-sea = Dieser Ort liegt im offenen Meer. Es wurde nichts geändert.
+place-sea = Nach der offenen Karte ist das Meer etwa { $distance } entfernt, auf { $uncertainty } genau. Damit rechne ich; sag mir, wenn es nicht stimmt. Lagunen und Flussmündungen können fehlen.
+place-near-limit = Nach der offenen Karte ist das Meer etwa { $distance } entfernt, auf { $uncertainty } genau: zu nah an einer Klassengrenze. Ich rechne mit { $used }, bis du mir Besseres sagst. Lagunen und Flussmündungen können fehlen.
+place-far = Nach der offenen Karte ist das Meer mehr als { $distance } entfernt; damit rechne ich. Salzseen, Bäder und gestreute Straßen sind auch salzig: sag es mir.

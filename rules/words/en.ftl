@@ -679,3 +679,11 @@ group-greeting =
   Those who look after this group can set its rock, coast, language and units with /club, for example "/club granite, inland".
 sent-again = (Sent again after an interruption; you may have had it already.)
 press-for-another = This question was put to somebody else. Ask me yourself and you get your own.
+
+## Places
+place-impossible = No such place: latitude runs from -90 to 90, longitude from -180 to 180. Nothing was changed.
+place-null = That is the point 0, 0, which a receiver without a fix reports. Nothing was changed.
+place-at-sea = That place lies in the open sea. Nothing was changed.
+place-sea = By the open map the sea is about { $distance } away, give or take { $uncertainty }. I count with that; tell me if it is wrong. Lagoons and tidal rivers may be missing.
+place-near-limit = By the open map the sea is about { $distance } away, give or take { $uncertainty }: too near a class limit to be sure. I count with { $used } until you tell me better. Lagoons and tidal rivers may be missing.
+place-far = By the open map the sea is more than { $distance } away; I count with that. Salt lakes, pools and winter roads are salt too: tell me of them.

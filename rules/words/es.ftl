@@ -679,3 +679,11 @@ group-greeting =
   Quienes administran el grupo pueden fijar su roca, costa, idioma y unidades con /club, por ejemplo «/club granito, interior».
 sent-again = (Enviado de nuevo tras una interrupción; puede que ya lo tengas.)
 press-for-another = Esta pregunta era para otra persona. Pregúntame tú y tendrás la tuya.
+
+## Places
+place-impossible = No existe ese lugar: la latitud va de -90 a 90 y la longitud de -180 a 180. No se ha cambiado nada.
+place-null = Es el punto 0, 0, el que da un receptor sin señal. No se ha cambiado nada.
+place-at-sea = Ese lugar está en mar abierto. No se ha cambiado nada.
+place-sea = Según el mapa abierto el mar está a unos { $distance }, con un margen de { $uncertainty }. Cuento con eso; dime si está mal. Pueden faltar lagunas y ríos con marea.
+place-near-limit = Según el mapa abierto el mar está a unos { $distance }, con un margen de { $uncertainty }: demasiado cerca de un límite de clase. Cuento con { $used } hasta que me digas algo mejor. Pueden faltar lagunas y ríos con marea.
+place-far = Según el mapa abierto el mar está a más de { $distance }; cuento con eso. También hay sal en lagos salados, piscinas y carreteras de invierno: avísame.

@@ -676,3 +676,11 @@ group-greeting =
   Ceux qui gèrent le groupe peuvent fixer la roche, la côte, la langue et les unités avec /club, par exemple « /club granite, intérieur des terres ».
 sent-again = (Renvoyé après une interruption ; tu l'as peut-être déjà reçu.)
 press-for-another = Cette question était pour quelqu'un d'autre. Demande-moi toi-même et tu auras la tienne.
+
+## Places
+place-impossible = Ce lieu n'existe pas : la latitude va de -90 à 90, la longitude de -180 à 180. Rien n'a été changé.
+place-null = C'est le point 0, 0, celui d'un récepteur sans signal. Rien n'a été changé.
+place-at-sea = Ce lieu est en pleine mer. Rien n'a été changé.
+place-sea = D'après la carte ouverte, la mer est à environ { $distance }, à { $uncertainty } près. Je compte avec cela ; dis-moi si c'est faux. Lagunes et estuaires peuvent manquer.
+place-near-limit = D'après la carte ouverte, la mer est à environ { $distance }, à { $uncertainty } près : trop près d'une limite de classe. Je compte avec { $used } jusqu'à mieux. Lagunes et estuaires peuvent manquer.
+place-far = D'après la carte ouverte, la mer est à plus de { $distance } ; je compte avec cela. Lacs salés, piscines et routes salées comptent aussi : dis-le-moi.

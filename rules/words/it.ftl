@@ -679,3 +679,11 @@ group-greeting =
   Chi gestisce il gruppo può fissare roccia, costa, lingua e unità con /club, per esempio «/club granito, entroterra».
 sent-again = (Inviato di nuovo dopo un'interruzione; forse l'hai già ricevuto.)
 press-for-another = Questa domanda era per un'altra persona. Chiedimi tu e avrai la tua.
+
+## Places
+place-impossible = Quel luogo non esiste: la latitudine va da -90 a 90, la longitudine da -180 a 180. Nulla è stato cambiato.
+place-null = È il punto 0, 0, quello di un ricevitore senza segnale. Nulla è stato cambiato.
+place-at-sea = Quel luogo è in mare aperto. Nulla è stato cambiato.
+place-sea = Secondo la mappa aperta il mare è a circa { $distance }, con un margine di { $uncertainty }. Conto con questo; dimmi se è sbagliato. Lagune e foci possono mancare.
+place-near-limit = Secondo la mappa aperta il mare è a circa { $distance }, con un margine di { $uncertainty }: troppo vicino a un limite di classe. Conto con { $used } finché non mi dici meglio. Lagune e foci possono mancare.
+place-far = Secondo la mappa aperta il mare è a più di { $distance }; conto con questo. Anche laghi salati, piscine e strade salate contano: dimmelo.

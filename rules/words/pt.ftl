@@ -679,3 +679,11 @@ group-greeting =
   Quem administra o grupo pode definir a rocha, a costa, o idioma e as unidades com /club, por exemplo "/club granito, interior".
 sent-again = (Enviado de novo depois de uma interrupção; talvez já o tenhas recebido.)
 press-for-another = Esta pergunta era para outra pessoa. Pergunta-me tu e terás a tua.
+
+## Places
+place-impossible = Esse lugar não existe: a latitude vai de -90 a 90 e a longitude de -180 a 180. Nada foi mudado.
+place-null = É o ponto 0, 0, o que dá um recetor sem sinal. Nada foi mudado.
+place-at-sea = Esse lugar fica no mar alto. Nada foi mudado.
+place-sea = Pelo mapa aberto o mar fica a cerca de { $distance }, com margem de { $uncertainty }. Conto com isso; diz-me se estiver errado. Podem faltar lagoas e rios com maré.
+place-near-limit = Pelo mapa aberto o mar fica a cerca de { $distance }, com margem de { $uncertainty }: perto demais de um limite de classe. Conto com { $used } até me dizeres melhor. Podem faltar lagoas e rios com maré.
+place-far = Pelo mapa aberto o mar fica a mais de { $distance }; conto com isso. Lagos salgados, piscinas e estradas de inverno também têm sal: avisa-me.
