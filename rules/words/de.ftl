@@ -676,3 +676,12 @@ group-greeting =
   Wer die Gruppe betreut, legt Fels, Küste, Sprache und Einheiten mit /club fest, zum Beispiel „/club Granit, Binnenland“.
 sent-again = (Nach einer Unterbrechung noch einmal gesendet; vielleicht hast du es schon.)
 press-for-another = Diese Frage galt jemand anderem. Frag mich selbst, dann bekommst du deine eigene.
+
+# telegram
+telegram-old-button = Dieser Knopf ist von einer älteren Fassung. Frag noch einmal, dann bekommst du einen neuen.
+telegram-only-words = Ich lese Worte, einen Standort oder eine Tabelle mit Prüfergebnissen; Bilder, Aufnahmen und Sticker kann ich nicht ansehen. Schreib bitte, was du siehst.
+telegram-file-too-big = Diese Datei ist mir zu groß: höchstens 4 MB. Schick nur die Tabelle der Ergebnisse, als Text oder CSV.
+telegram-file-failed = Diese Datei ist nicht bei mir angekommen. Schick sie bitte noch einmal, oder schreib die Werte in eine Nachricht.
+telegram-inline-private = Frag mich unter vier Augen
+telegram-description = Ich helfe bei festen Haken im Fels: welches Metall, welche Art, wie tief, welcher Mörtel, wie lange aushärten, was ein Zugversuch zeigt, was Rost bedeutet. Jede Antwort nennt ihre Quellen und ihre Zweifel. Ich sehe den Fels nicht und bescheinige nie etwas: örtliche Regeln, die Anleitung des Herstellers und eine fachkundige Person entscheiden.
+telegram-short-description = Vorsichtige Antworten mit Quellen zu Haken im Fels. Ich bescheinige nie etwas; eine fachkundige Person entscheidet.

@@ -679,3 +679,12 @@ group-greeting =
   Those who look after this group can set its rock, coast, language and units with /club, for example "/club granite, inland".
 sent-again = (Sent again after an interruption; you may have had it already.)
 press-for-another = This question was put to somebody else. Ask me yourself and you get your own.
+
+# telegram
+telegram-old-button = This button is from an older version of me. Ask again and you get a new one.
+telegram-only-words = I read words, a location or a table of test results; pictures, recordings and stickers I cannot look at. Please write what you see.
+telegram-file-too-big = That file is too big for me: 4 MB at most. Send the table of results alone, as text or CSV.
+telegram-file-failed = That file did not reach me. Please send it once more, or write the values in a message.
+telegram-inline-private = Ask me in private
+telegram-description = I help with fixed anchors in rock: which metal, which kind, how deep, which adhesive, how long to cure, what a pull test shows, what rust means. Every answer names its sources and its doubts. I cannot see the rock and I never certify: local rules, the maker's instructions and a qualified installer decide.
+telegram-short-description = Cautious, sourced answers on fixed anchors in rock. I never certify; a qualified installer decides.

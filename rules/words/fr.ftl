@@ -676,3 +676,12 @@ group-greeting =
   Ceux qui gèrent le groupe peuvent fixer la roche, la côte, la langue et les unités avec /club, par exemple « /club granite, intérieur des terres ».
 sent-again = (Renvoyé après une interruption ; tu l'as peut-être déjà reçu.)
 press-for-another = Cette question était pour quelqu'un d'autre. Demande-moi toi-même et tu auras la tienne.
+
+# telegram
+telegram-old-button = Ce bouton vient d'une version plus ancienne. Demande à nouveau et tu en auras un autre.
+telegram-only-words = Je lis des mots, une position ou un tableau de résultats d'essai ; je ne peux pas regarder les photos, les enregistrements ni les autocollants. Écris ce que tu vois, s'il te plaît.
+telegram-file-too-big = Ce fichier est trop gros pour moi : 4 Mo au plus. Envoie seulement le tableau des résultats, en texte ou en CSV.
+telegram-file-failed = Ce fichier ne m'est pas parvenu. Envoie-le encore une fois, s'il te plaît, ou écris les valeurs dans un message.
+telegram-inline-private = Demande-moi en privé
+telegram-description = J'aide pour les ancrages fixes dans le rocher : quel métal, quel type, quelle profondeur, quelle résine, combien de temps de prise, ce que montre un essai d'arrachement, ce que signifie la rouille. Chaque réponse dit ses sources et ses doutes. Je ne vois pas le rocher et je ne certifie jamais : les règles locales, la notice du fabricant et un poseur qualifié décident.
+telegram-short-description = Réponses prudentes et sourcées sur les ancrages dans le rocher. Je ne certifie jamais.

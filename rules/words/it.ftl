@@ -679,3 +679,12 @@ group-greeting =
   Chi gestisce il gruppo può fissare roccia, costa, lingua e unità con /club, per esempio «/club granito, entroterra».
 sent-again = (Inviato di nuovo dopo un'interruzione; forse l'hai già ricevuto.)
 press-for-another = Questa domanda era per un'altra persona. Chiedimi tu e avrai la tua.
+
+# telegram
+telegram-old-button = Questo pulsante è di una versione precedente. Chiedi di nuovo e ne avrai uno nuovo.
+telegram-only-words = Leggo parole, una posizione o una tabella di risultati di prova; foto, registrazioni e adesivi non posso guardarli. Scrivi quello che vedi, per favore.
+telegram-file-too-big = Quel file è troppo grande per me: al massimo 4 MB. Manda solo la tabella dei risultati, come testo o CSV.
+telegram-file-failed = Quel file non mi è arrivato. Mandalo ancora una volta, per favore, o scrivi i valori in un messaggio.
+telegram-inline-private = Chiedimelo in privato
+telegram-description = Aiuto con gli ancoraggi fissi in roccia: quale metallo, quale tipo, quanto profondo, quale resina, quanto tempo di indurimento, che cosa mostra una prova di trazione, che cosa significa la ruggine. Ogni risposta dice le sue fonti e i suoi dubbi. Non vedo la roccia e non certifico mai: decidono le regole locali, le istruzioni del produttore e un installatore qualificato.
+telegram-short-description = Risposte prudenti e con fonti sugli ancoraggi in roccia. Non certifico mai; decide un installatore qualificato.

@@ -679,3 +679,12 @@ group-greeting =
   Quem administra o grupo pode definir a rocha, a costa, o idioma e as unidades com /club, por exemplo "/club granito, interior".
 sent-again = (Enviado de novo depois de uma interrupção; talvez já o tenhas recebido.)
 press-for-another = Esta pergunta era para outra pessoa. Pergunta-me tu e terás a tua.
+
+# telegram
+telegram-old-button = Este botão é de uma versão anterior. Pergunta outra vez e recebes um novo.
+telegram-only-words = Leio palavras, uma localização ou uma tabela de resultados de ensaio; não consigo ver fotografias, gravações nem autocolantes. Escreve o que vês, por favor.
+telegram-file-too-big = Esse ficheiro é grande demais para mim: no máximo 4 MB. Envia só a tabela de resultados, como texto ou CSV.
+telegram-file-failed = Esse ficheiro não me chegou. Envia-o outra vez, por favor, ou escreve os valores numa mensagem.
+telegram-inline-private = Pergunta-me em privado
+telegram-description = Ajudo com ancoragens fixas em rocha: que metal, que tipo, que profundidade, que adesivo, quanto tempo de cura, o que mostra um ensaio de tração, o que significa a ferrugem. Cada resposta diz as suas fontes e as suas dúvidas. Não vejo a rocha e nunca certifico: decidem as regras locais, as instruções do fabricante e um instalador qualificado.
+telegram-short-description = Respostas prudentes e com fontes sobre ancoragens em rocha. Nunca certifico; decide um instalador qualificado.

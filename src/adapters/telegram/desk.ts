@@ -20,5 +20,4 @@ export interface Desk {
 }
 
 /** Each update counts once, by this. */
-export const claimOf = (desk: Desk, update: number): string =>
-  `telegram:${desk.hearing.me.id}:${update}`;
+export const claimOf = (desk: Desk, update: number): string => `telegram:${desk.hearing.me.id}:${update}`;

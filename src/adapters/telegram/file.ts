@@ -26,7 +26,13 @@ async function read(response: Response): Promise<Buffer | null> {
 }
 
 /** The address of a file holds the token: it is neither kept nor logged. */
-export function fetcher(api: Api, token: string, apiRoot: string, milliseconds: number, stop: AbortSignal): Fetch {
+export function fetcher(
+  api: Api,
+  token: string,
+  apiRoot: string,
+  milliseconds: number,
+  stop: AbortSignal,
+): Fetch {
   return async (document) => {
     const told = document.file_size ?? 0;
     if (told > Math.min(mostBytes, platformMost)) return { kind: 'too-big' };
@@ -38,7 +44,8 @@ export function fetcher(api: Api, token: string, apiRoot: string, milliseconds: 
         signal: AbortSignal.any([AbortSignal.timeout(milliseconds), stop]),
         redirect: 'error',
       });
-      if (!response.ok) return { kind: 'failed', error: new Error(`a file was answered with ${response.status}`) };
+      if (!response.ok)
+        return { kind: 'failed', error: new Error(`a file was answered with ${response.status}`) };
       const bytes = await read(response);
       if (bytes === null) return { kind: 'too-big' };
       const name = (document.file_name ?? 'file').slice(-255);

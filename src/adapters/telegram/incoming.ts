@@ -29,7 +29,18 @@ const userOf = (sent: Sent): string => chatKey(sent.sender_chat?.id ?? sent.from
 const coarse = (degrees: number): number => Math.round(degrees * 1000) / 1000;
 
 /** Things with a content that the bot cannot take in; all else without words is news of the platform. */
-const unreadable = ['photo', 'video', 'voice', 'audio', 'video_note', 'sticker', 'animation', 'contact', 'poll', 'story'] as const;
+const unreadable = [
+  'photo',
+  'video',
+  'voice',
+  'audio',
+  'video_note',
+  'sticker',
+  'animation',
+  'contact',
+  'poll',
+  'story',
+] as const;
 
 type Content = Pick<Message, 'text' | 'place' | 'file'>;
 
@@ -78,7 +89,10 @@ export class Inbox {
     if (sent.document === undefined) return null;
     const fetched = await this.#desk.fetchFile(sent.document);
     if (fetched.kind === 'file')
-      return { file: { name: fetched.name, base64: fetched.base64 }, ...(text === undefined ? {} : { text }) };
+      return {
+        file: { name: fetched.name, base64: fetched.base64 },
+        ...(text === undefined ? {} : { text }),
+      };
     if (fetched.kind === 'failed') this.#desk.log.warn({ err: fetched.error }, 'a file could not be fetched');
     await this.#say(sent, fetched.kind === 'too-big' ? 'telegram-file-too-big' : 'telegram-file-failed');
     return null;

@@ -20,7 +20,13 @@ export async function inline(desk: Desk, context: Context, query: InlineQuery): 
   const rendered =
     text === ''
       ? null
-      : await post.askOnce({ id, chat: 'telegram:inline', user, text, ...(locale === undefined ? {} : { locale }) });
+      : await post.askOnce({
+          id,
+          chat: 'telegram:inline',
+          user,
+          text,
+          ...(locale === undefined ? {} : { locale }),
+        });
   const advice = rendered?.reply.advice ?? null;
   // The first part: verdict, cautions, deferral. What does not fit is in the private chat.
   const [words] = rendered === null || advice === null ? [] : splitText(rendered.groups, partLimit);

@@ -3,6 +3,7 @@ import type { Api } from 'grammy';
 import type { BotCommand, BotCommandScope, LanguageCode } from 'grammy/types';
 import type { Logger } from 'pino';
 import type { CommandText, Post } from '../post.ts';
+import { type CallSignal, callSignal } from './time-limit.ts';
 
 /** Members of a group see what they may use; whoever looks after it, and everybody in private, sees all. */
 const scopes: readonly { readonly scope: BotCommandScope; readonly all: boolean }[] = [
@@ -21,43 +22,48 @@ const same = (a: readonly BotCommand[], b: readonly BotCommand[]): boolean =>
   a.every(({ command, description }, at) => b[at]?.command === command && b[at]?.description === description);
 
 /** Each language, and the first one for members of all others. */
-function languagesOf(post: Post): { readonly language: string; readonly code: { language_code?: LanguageCode } }[] {
-  const named = post.languages.map((language) => ({ language, code: { language_code: language as LanguageCode } }));
+function languagesOf(
+  post: Post,
+): { readonly language: string; readonly code: { language_code?: LanguageCode } }[] {
+  const named = post.languages.map((language) => ({
+    language,
+    code: { language_code: language as LanguageCode },
+  }));
   return [{ language: post.languages[0] ?? 'en', code: {} }, ...named];
 }
 
-async function writeMenus(api: Api, post: Post): Promise<number> {
+async function writeMenus(api: Api, post: Post, signal: CallSignal): Promise<number> {
   let written = 0;
   for (const { language, code } of languagesOf(post)) {
     const commands = await post.commands(language);
     for (const { scope, all } of scopes) {
       const menu = menuOf(commands, all);
-      if (same(menu, await api.getMyCommands({ scope, ...code }))) continue;
-      await api.setMyCommands(menu, { scope, ...code });
+      if (same(menu, await api.getMyCommands({ scope, ...code }, signal))) continue;
+      await api.setMyCommands(menu, { scope, ...code }, signal);
       written += 1;
     }
   }
   return written;
 }
 
-async function writeDescriptions(api: Api, post: Post): Promise<void> {
+async function writeDescriptions(api: Api, post: Post, signal: CallSignal): Promise<void> {
   for (const { language, code } of languagesOf(post)) {
     const long = await post.say(language, { say: 'telegram-description' });
     const short = await post.say(language, { say: 'telegram-short-description' });
-    if ((await api.getMyDescription(code)).description !== long)
-      await api.setMyDescription({ description: long, ...code });
-    if ((await api.getMyShortDescription(code)).short_description !== short)
-      await api.setMyShortDescription({ short_description: short, ...code });
+    if ((await api.getMyDescription(code, signal)).description !== long)
+      await api.setMyDescription(long, code, signal);
+    if ((await api.getMyShortDescription(code, signal)).short_description !== short)
+      await api.setMyShortDescription(short, code, signal);
   }
 }
 
 /** The bot works without its menus: what fails here is said and tried again at the next start. */
-export async function presentSelf(api: Api, post: Post, log: Logger): Promise<void> {
+export async function presentSelf(api: Api, post: Post, log: Logger, stop: AbortSignal): Promise<void> {
   try {
-    const written = await writeMenus(api, post);
-    await writeDescriptions(api, post);
+    const written = await writeMenus(api, post, callSignal(stop));
+    await writeDescriptions(api, post, callSignal(stop));
     log.info({ written }, 'menus of commands are as they should be');
   } catch (error) {
-    log.warn({ err: error }, 'menus of commands could not be written');
+    if (!stop.aborted) log.warn({ err: error }, 'menus of commands could not be written');
   }
 }

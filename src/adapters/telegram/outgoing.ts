@@ -4,13 +4,15 @@
  */
 import type { Api } from 'grammy';
 import type { Logger } from 'pino';
-import type { Parcel, Post } from '../post.ts';
+import type { Parcel } from '../../contracts/ledger.ts';
+import type { Post } from '../post.ts';
 import { type Address, chatKey, readAddress } from './address.ts';
 import { failureOf, isNoise } from './failure.ts';
 import { firstLineBold } from './html.ts';
 import { Lane } from './lane.ts';
 import { type Pace, Window } from './pace.ts';
 import { type Step, stepsOf, take } from './steps.ts';
+import { callSignal } from './time-limit.ts';
 
 export interface OutgoingOptions {
   readonly pace: Pace | null;
@@ -56,8 +58,10 @@ export class Outgoing {
     this.#all = options.pace === null ? null : new Window(options.pace.all);
   }
 
-  get size(): number {
-    return this.#size;
+  /** Resolves when fewer than so many wait: whoever takes in more waits with them. */
+  async room(most: number): Promise<void> {
+    while (this.#size >= most && !this.#stop.signal.aborted)
+      await new Promise((resolve) => setTimeout(resolve, 50));
   }
 
   /** An answer that the outbox holds. */
@@ -80,12 +84,21 @@ export class Outgoing {
 
   /** Something else in its turn, an edit: after the answers, and never tried twice. */
   call(chat: number, call: Call['call']): void {
-    this.#add({ id: null, rank: 1, to: { chat }, steps: [{ kind: 'call', call }], done: 0, again: false, tries: 0 });
+    this.#add({
+      id: null,
+      rank: 1,
+      to: { chat },
+      steps: [{ kind: 'call', call }],
+      done: 0,
+      again: false,
+      tries: 0,
+    });
   }
 
   /** Resolves when nothing waits any more, or at the latest after so many milliseconds; what is left stays in the outbox. */
   async close(milliseconds: number): Promise<void> {
-    const settled = this.#size === 0 ? Promise.resolve() : new Promise<void>((go) => this.#onSettled.push(go));
+    const settled =
+      this.#size === 0 ? Promise.resolve() : new Promise<void>((go) => this.#onSettled.push(go));
     let timer: NodeJS.Timeout | undefined;
     const late = new Promise<void>((resolve) => {
       timer = setTimeout(resolve, milliseconds);
@@ -152,7 +165,8 @@ export class Outgoing {
     if (job === undefined) return;
     try {
       if (step?.kind === 'call') await step.call(this.#api, job.to.chat);
-      else if (step !== undefined) await take(this.#api, job.to, step, await this.#mark(job), this.#stop.signal);
+      else if (step !== undefined)
+        await take(this.#api, job.to, step, await this.#mark(job), callSignal(this.#stop.signal));
       job.done += 1;
       job.again = false;
       job.tries = 0;

@@ -8,8 +8,15 @@ import { type Api, GrammyError } from 'grammy';
 import type { Update } from 'grammy/types';
 import type { Logger } from 'pino';
 import { TelegramError } from './options.ts';
+import { callSignal } from './time-limit.ts';
 
-export const kinds = ['message', 'edited_message', 'callback_query', 'inline_query', 'my_chat_member'] as const;
+export const kinds = [
+  'message',
+  'edited_message',
+  'callback_query',
+  'inline_query',
+  'my_chat_member',
+] as const;
 
 const batch = 100;
 const longestWait = 15_000;
@@ -22,8 +29,6 @@ export interface PollOptions {
   /** Resolves when there is room for more. */
   readonly room: () => Promise<void>;
 }
-
-type Signal = Parameters<Api['getUpdates']>[1];
 
 export class Poll {
   readonly #options: PollOptions;
@@ -55,7 +60,9 @@ export class Poll {
       const waiting = this.#open.size > 0;
       const from = waiting ? Math.min(...this.#open) : this.#beyond;
       const updates = await this.#fetch(from, waiting ? 0 : this.#options.seconds, signal);
-      const fresh = updates.filter(({ update_id }) => update_id >= this.#beyond && !this.#open.has(update_id));
+      const fresh = updates.filter(
+        ({ update_id }) => update_id >= this.#beyond && !this.#open.has(update_id),
+      );
       for (const { update_id } of fresh) this.#open.add(update_id);
       this.#beyond = Math.max(this.#beyond, ...fresh.map(({ update_id }) => update_id + 1));
       if (fresh.length > 0 || !waiting) return fresh;
@@ -65,7 +72,7 @@ export class Poll {
   /** Tells the platform what was stored last, so that it is not sent again. */
   async confirm(signal: AbortSignal): Promise<void> {
     if (this.#beyond === 0 || this.#open.size > 0) return;
-    await this.#options.api.getUpdates({ offset: this.#beyond, limit: 1, timeout: 0 }, signal as Signal);
+    await this.#options.api.getUpdates({ offset: this.#beyond, limit: 1, timeout: 0 }, callSignal(signal));
   }
 
   async #fetch(offset: number, seconds: number, signal: AbortSignal): Promise<Update[]> {
@@ -76,7 +83,7 @@ export class Poll {
         const patience = AbortSignal.any([signal, AbortSignal.timeout((seconds + 10) * 1000)]);
         return await api.getUpdates(
           { offset, limit: batch, timeout: seconds, allowed_updates: [...kinds] },
-          patience as Signal,
+          callSignal(patience),
         );
       } catch (error) {
         if (signal.aborted) throw error;
@@ -96,5 +103,7 @@ function throwIfHopeless(error: unknown): void {
       'Another process fetches the updates of this bot with the same token. Only one may: stop the other, then start this one again.',
     );
   if (error.error_code === 401 || error.error_code === 404)
-    throw new TelegramError('Telegram does not take this token. Was it revoked? A new one comes from @BotFather.');
+    throw new TelegramError(
+      'Telegram does not take this token. Was it revoked? A new one comes from @BotFather.',
+    );
 }

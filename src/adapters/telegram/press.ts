@@ -1,12 +1,12 @@
 /** A pressed button: answered at once, taken for whom it was meant, and shown under its question as taken. */
 import type { Context } from 'grammy';
 import type { CallbackQuery, Message as Sent } from 'grammy/types';
-import { addressOf } from './incoming.ts';
-import { anonymousAdmin } from './admin.ts';
 import { type Address, chatKey, writeAddress } from './address.ts';
+import { anonymousAdmin } from './admin.ts';
 import { claimOf, type Desk } from './desk.ts';
 import { isNoise } from './failure.ts';
 import { clean, firstLineBold } from './html.ts';
+import { addressOf } from './incoming.ts';
 import { readPress } from './keyboard.ts';
 
 const alertLimit = 200;
@@ -54,7 +54,7 @@ export async function press(desk: Desk, context: Context, query: CallbackQuery):
   const admin = !inGroup || (await admins.isAdmin(sent.chat.id, from.id));
   const forGroup = read.owner === anonymousAdmin;
   if (forGroup ? !admin : read.owner !== from.id)
-    return acknowledge(desk, query, await post.say(locale, { say: 'telegram-not-yours' }));
+    return acknowledge(desk, query, await post.say(locale, { say: 'press-for-another' }));
   const answered = acknowledge(desk, query);
   // A message that is too old, or deleted while it was pressed, comes without its content.
   const shown = sent.date === 0 ? null : (sent as Sent);
@@ -86,4 +86,3 @@ export async function press(desk: Desk, context: Context, query: CallbackQuery):
     await answered;
   }
 }
-

@@ -58,7 +58,7 @@ export async function runPolling(
   };
 }
 
-export async function runWebhook({ bot, hearing }: Desk, handle: Handle, options: WebhookOptions): Promise<Source> {
+export async function runWebhook({ bot }: Desk, handle: Handle, options: WebhookOptions): Promise<Source> {
   checkSecret(options);
   const url = new URL(options.url);
   const path = pathOf(options.secret, bot.token);
@@ -73,7 +73,6 @@ export async function runWebhook({ bot, hearing }: Desk, handle: Handle, options
   await listen(server, options);
   url.pathname = `${url.pathname.replace(/\/$/, '')}${path}`;
   await bot.api.setWebhook(url.href, { secret_token: options.secret, allowed_updates: [...kinds] });
-  void hearing;
   return {
     ended: new Promise((resolve) => server.once('close', resolve)),
     async stop(milliseconds) {

@@ -12,6 +12,7 @@ import { TelegramError, type TelegramOptions } from './options.ts';
 import { Outgoing } from './outgoing.ts';
 import { publishedPace } from './pace.ts';
 import { runPolling, runWebhook, type Source } from './source.ts';
+import { timeLimit } from './time-limit.ts';
 import { wire } from './wire.ts';
 
 /** Longer waits are not slept through inside a call: the lane of the chat waits instead. */
@@ -32,18 +33,24 @@ async function introduce(bot: Bot): Promise<void> {
     await bot.init();
   } catch (error) {
     if (error instanceof GrammyError && [401, 404].includes(error.error_code))
-      throw new TelegramError('Telegram does not take this token (TELEGRAM_TOKEN). It comes from @BotFather.');
+      throw new TelegramError(
+        'Telegram does not take this token (TELEGRAM_TOKEN). It comes from @BotFather.',
+      );
     throw error;
   }
 }
 
 export async function startTelegram(post: Post, options: TelegramOptions): Promise<Telegram> {
   const { token, log, apiRoot = 'https://api.telegram.org', callSeconds = 30 } = options;
-  const { pollSeconds = 30, retryMilliseconds = 1000, fileMilliseconds = 20_000, pace = publishedPace } = options;
-  // A long poll is a call too, and ends by its own clock.
-  const timeoutSeconds = Math.max(callSeconds, pollSeconds + 15);
-  const bot = new Bot<Context>(token, { client: { apiRoot, timeoutSeconds } });
+  const {
+    pollSeconds = 30,
+    retryMilliseconds = 1000,
+    fileMilliseconds = 20_000,
+    pace = publishedPace,
+  } = options;
+  const bot = new Bot<Context>(token, { client: { apiRoot } });
   bot.api.config.use(
+    timeLimit(callSeconds * 1000),
     autoRetry({
       maxDelaySeconds: longestRetry,
       maxRetryAttempts: 3,
@@ -53,11 +60,11 @@ export async function startTelegram(post: Post, options: TelegramOptions): Promi
     }),
   );
   await introduce(bot);
-  const { me } = bot;
+  const me = bot.botInfo;
   log.info({ bot: me.username, hearsAll: me.can_read_all_group_messages }, 'telegram: started');
 
   const stopping = new AbortController();
-  const outgoing = new Outgoing(bot.api, post, log, { pace, retryMilliseconds, callSeconds });
+  const outgoing = new Outgoing(bot.api, post, log, { pace, retryMilliseconds });
   const commands = await post.commands(post.languages[0] ?? 'en');
   const desk: Desk = {
     bot,
@@ -70,13 +77,15 @@ export async function startTelegram(post: Post, options: TelegramOptions): Promi
     log,
   };
   wire(desk);
-  await presentSelf(bot.api, post, log);
   for (const parcel of await post.undelivered()) await outgoing.parcel(parcel, 1);
   const handle = (update: Update): Promise<void> => bot.handleUpdate(update);
   const source: Source =
     options.webhook === undefined
       ? await runPolling(desk, handle, { pollSeconds, retryMilliseconds })
       : await runWebhook(desk, handle, options.webhook);
+
+  // Dozens of small calls: members need not wait for them.
+  const presented = presentSelf(bot.api, post, log, stopping.signal);
 
   let stopped: Promise<void> | undefined;
   const stop = async (): Promise<void> => {
@@ -86,6 +95,7 @@ export async function startTelegram(post: Post, options: TelegramOptions): Promi
     await source.stop(left());
     await outgoing.close(left());
     stopping.abort();
+    await presented;
     log.info('telegram: stopped');
   };
   return {

@@ -7,6 +7,7 @@ import { splitText } from '../../render/split.ts';
 import { type Address, isGroup } from './address.ts';
 import { clean, firstLineBold, plain } from './html.ts';
 import { keyboard } from './keyboard.ts';
+import type { CallSignal } from './time-limit.ts';
 
 /** Below the platform's 4096, so that a repeat mark or the choice taken still fits. */
 export const partLimit = 3900;
@@ -21,11 +22,13 @@ export function stepsOf({ reply, groups }: Rendered, owner: number | undefined):
   const parts = splitText(groups, partLimit);
   const markup = owner === undefined ? undefined : keyboard(owner, reply.choices);
   return [
-    ...parts.map((part, index): Step => ({
-      kind: 'text',
-      html: index === 0 ? firstLineBold(part) : plain(part),
-      markup: index === parts.length - 1 ? markup : undefined,
-    })),
+    ...parts.map(
+      (part, index): Step => ({
+        kind: 'text',
+        html: index === 0 ? firstLineBold(part) : plain(part),
+        markup: index === parts.length - 1 ? markup : undefined,
+      }),
+    ),
     ...reply.files.map((file): Step => ({ kind: 'file', file })),
   ];
 }
@@ -44,7 +47,7 @@ export async function take(
   to: Address,
   step: Step,
   mark: string | null,
-  signal: AbortSignal,
+  signal: CallSignal,
 ): Promise<void> {
   if (step.kind === 'text') {
     await api.sendMessage(

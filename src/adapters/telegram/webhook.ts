@@ -33,7 +33,10 @@ async function body(request: IncomingMessage): Promise<string | null> {
 function updateOf(text: string): Update | null {
   try {
     const read: unknown = JSON.parse(text);
-    return typeof read === 'object' && read !== null && 'update_id' in read && Number.isSafeInteger(read.update_id)
+    return typeof read === 'object' &&
+      read !== null &&
+      'update_id' in read &&
+      Number.isSafeInteger(read.update_id)
       ? (read as Update)
       : null;
   } catch {

@@ -8,7 +8,7 @@ export async function bytesOf(request: IncomingMessage): Promise<Buffer> {
 }
 
 /** In multipart everything is text: what looks like JSON is JSON, but for texts that members read. */
-function valueOf(key: string, value: string): unknown {
+function fieldValue(key: string, value: string): unknown {
   if (key === 'text' || key === 'caption' || !/^(-?\d+$|true$|false$|[[{])/.test(value)) return value;
   return JSON.parse(value);
 }
@@ -22,7 +22,7 @@ export async function readParams(request: IncomingMessage): Promise<Record<strin
   const params: Record<string, unknown> = {};
   const files = new Map<string, { name: string; bytes: Buffer }>();
   for (const [key, value] of form) {
-    if (typeof value === 'string') params[key] = valueOf(key, value);
+    if (typeof value === 'string') params[key] = fieldValue(key, value);
     else files.set(key, { name: value.name, bytes: Buffer.from(await value.arrayBuffer()) });
   }
   for (const [key, value] of Object.entries(params))

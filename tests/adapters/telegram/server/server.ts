@@ -155,7 +155,10 @@ export class TelegramServer {
 
   #file(response: ServerResponse, token: string, path: string): void {
     const bytes = token === `bot${testToken}` ? this.files.at(decodeURIComponent(path)) : undefined;
-    if (bytes === undefined) return this.#refuse(response, new Refused(404, 'Not Found'));
+    if (bytes === undefined) {
+      this.#refuse(response, new Refused(404, 'Not Found'));
+      return;
+    }
     if (this.slowFiles === null) {
       response.end(bytes);
       return;
