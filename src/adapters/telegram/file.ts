@@ -1,6 +1,7 @@
 /** A member's file: its size is looked at before it is fetched, and again while it comes. */
 import type { Api } from 'grammy';
 import type { Document } from 'grammy/types';
+import { limited } from './time-limit.ts';
 
 /** What the platform gives a bot at most (reference, getFile). */
 const platformMost = 20 * 2 ** 20;
@@ -40,13 +41,11 @@ export function fetcher(
       const { file_path } = await api.getFile(document.file_id);
       if (file_path === undefined) return { kind: 'failed', error: new Error('the platform gave no path') };
       const path = file_path.split('/').map(encodeURIComponent).join('/');
-      const response = await fetch(`${apiRoot}/file/bot${token}/${path}`, {
-        signal: AbortSignal.any([AbortSignal.timeout(milliseconds), stop]),
-        redirect: 'error',
+      const bytes = await limited(stop, milliseconds, async (signal) => {
+        const response = await fetch(`${apiRoot}/file/bot${token}/${path}`, { signal, redirect: 'error' });
+        if (!response.ok) throw new Error(`a file was answered with ${response.status}`);
+        return read(response);
       });
-      if (!response.ok)
-        return { kind: 'failed', error: new Error(`a file was answered with ${response.status}`) };
-      const bytes = await read(response);
       if (bytes === null) return { kind: 'too-big' };
       const name = (document.file_name ?? 'file').slice(-255);
       return { kind: 'file', name, base64: bytes.toString('base64') };

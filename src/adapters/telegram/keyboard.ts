@@ -19,14 +19,20 @@ export function readPress(data: string): Press {
   return { owner: Number.parseInt(match[1] ?? '', 36), choice: match[2] ?? '' };
 }
 
-/** Three a row at most; long lists in two columns, where labels are still read on a telephone. */
+/** Three a row at most, fewer where labels are long; long lists in two columns, so that they stay on the screen. */
+function columnsFor(labels: readonly string[]): number {
+  if (labels.length > 5) return 2;
+  const longest = Math.max(...labels.map(({ length }) => length));
+  return Math.min(labels.length, longest <= 14 ? 3 : longest <= 26 ? 2 : 1);
+}
+
 export function keyboard(owner: number, choices: readonly Choice[]): InlineKeyboardMarkup | undefined {
   const buttons = choices
     .map(({ id, label }) => ({ text: clean(label), callback_data: buttonData(owner, id) }))
     // A choice that does not fit can still be typed.
     .filter(({ text, callback_data }) => text !== '' && Buffer.byteLength(callback_data) <= mostBytes);
   if (buttons.length === 0) return undefined;
-  const columns = buttons.length > 5 ? 2 : Math.min(3, buttons.length);
+  const columns = columnsFor(buttons.map(({ text }) => text));
   const rows = Array.from({ length: Math.ceil(buttons.length / columns) }, (_, row) =>
     buttons.slice(row * columns, (row + 1) * columns),
   );

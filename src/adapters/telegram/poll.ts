@@ -8,7 +8,7 @@ import { type Api, GrammyError } from 'grammy';
 import type { Update } from 'grammy/types';
 import type { Logger } from 'pino';
 import { TelegramError } from './options.ts';
-import { callSignal } from './time-limit.ts';
+import { callSignal, limited } from './time-limit.ts';
 
 export const kinds = [
   'message',
@@ -80,21 +80,28 @@ export class Poll {
     for (let wait = retryMilliseconds; ; wait = Math.min(longestWait, wait * 2)) {
       try {
         // A socket that died without a word must not stop us for long.
-        const patience = AbortSignal.any([signal, AbortSignal.timeout((seconds + 10) * 1000)]);
-        return await api.getUpdates(
-          { offset, limit: batch, timeout: seconds, allowed_updates: [...kinds] },
-          callSignal(patience),
+        return await limited(signal, (seconds + 10) * 1000, (ending) =>
+          api.getUpdates(
+            { offset, limit: batch, timeout: seconds, allowed_updates: [...kinds] },
+            callSignal(ending),
+          ),
         );
       } catch (error) {
         if (signal.aborted) throw error;
         throwIfHopeless(error);
         log.warn({ err: error, again: wait }, 'updates could not be fetched');
         const told = error instanceof GrammyError ? (error.parameters.retry_after ?? 0) * 1000 : 0;
-        await sleep(Math.max(told, wait), undefined, { signal });
+        await limited(signal, Math.max(told, wait), (ending) => once(ending));
       }
     }
   }
 }
+
+const once = (ending: AbortSignal): Promise<void> =>
+  new Promise((resolve) => {
+    if (ending.aborted) resolve();
+    ending.addEventListener('abort', () => resolve());
+  });
 
 function throwIfHopeless(error: unknown): void {
   if (!(error instanceof GrammyError)) return;

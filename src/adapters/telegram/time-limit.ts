@@ -6,19 +6,38 @@ export type CallSignal = NonNullable<Parameters<Api['getMe']>[0]>;
 /** grammY is typed against an older package's signal; the platform's own does all that it uses. */
 export const callSignal = (signal: AbortSignal): CallSignal => signal as unknown as CallSignal;
 
+/** What both kinds of signals have. */
+interface Ending {
+  readonly aborted: boolean;
+  addEventListener(type: 'abort', listener: () => void): void;
+  removeEventListener(type: 'abort', listener: () => void): void;
+}
+
+/**
+ * Runs a task that ends with a signal, or when its time is over. By hand: the built-in way to join signals does not
+ * hear those of the older package, which the runner uses.
+ */
+export async function limited<T>(
+  until: Ending | undefined,
+  milliseconds: number,
+  task: (signal: AbortSignal) => Promise<T>,
+): Promise<T> {
+  const controller = new AbortController();
+  const end = (): void => controller.abort();
+  const timer = setTimeout(end, milliseconds);
+  until?.addEventListener('abort', end);
+  if (until?.aborted === true) end();
+  try {
+    return await task(controller.signal);
+  } finally {
+    clearTimeout(timer);
+    until?.removeEventListener('abort', end);
+  }
+}
+
 export function timeLimit(milliseconds: number): Transformer {
-  return async (call, method, payload, signal) => {
-    if (method === 'getUpdates') return call(method, payload, signal);
-    const controller = new AbortController();
-    const end = (): void => controller.abort();
-    const timer = setTimeout(end, milliseconds);
-    signal?.addEventListener('abort', end);
-    if (signal?.aborted === true) end();
-    try {
-      return await call(method, payload, callSignal(controller.signal));
-    } finally {
-      clearTimeout(timer);
-      signal?.removeEventListener('abort', end);
-    }
-  };
+  return (call, method, payload, signal) =>
+    method === 'getUpdates'
+      ? call(method, payload, signal)
+      : limited(signal, milliseconds, (ending) => call(method, payload, callSignal(ending)));
 }

@@ -159,7 +159,7 @@ export class Person {
 
   /** Types into the inline field of another chat. */
   inline(query: string): string {
-    const id = String(9_000_000 + this.server.inlineAnswers.size);
+    const id = String(9_000_000 + this.server.updates.made);
     this.server.updates.push({ inline_query: { id, from: this.user, query, offset: '' } });
     return id;
   }

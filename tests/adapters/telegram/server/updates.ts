@@ -26,6 +26,11 @@ export class Updates {
   /** Told of each new update: the webhook. */
   onNew: (() => void) | null = null;
 
+  /** How many updates there ever were. */
+  get made(): number {
+    return this.#next - 5001;
+  }
+
   get waiting(): readonly Update[] {
     return this.#queue;
   }
