@@ -16,7 +16,10 @@ export async function membership(desk: Desk, update: ChatMemberUpdated): Promise
   const locale = from.language_code?.slice(0, 35);
   const address = writeAddress({ chat: chat.id, ...(locale === undefined ? {} : { locale }) });
   const greeting = await desk.post.joined(chatKey(chat.id), address, locale);
-  if (greeting !== null) await desk.outgoing.parcel(greeting);
+  if (greeting === null) return;
+  // Whoever unblocks the bot writes to it next, and knows it.
+  if (chat.type === 'private') await desk.post.delivered(greeting.id);
+  else await desk.outgoing.parcel(greeting);
 }
 
 /** Both chats tell of it; whichever is read first moves everything. */

@@ -2,6 +2,7 @@
  * Everything that is sent. One lane a chat, so that answers keep their order; answers before repeats and edits; at
  * the pace that the platform allows. A parcel is only then marked delivered when its last call was answered.
  */
+import { setMaxListeners } from 'node:events';
 import type { Api } from 'grammy';
 import type { Logger } from 'pino';
 import type { Parcel } from '../../contracts/ledger.ts';
@@ -55,6 +56,8 @@ export class Outgoing {
     this.#post = post;
     this.#log = log;
     this.#options = options;
+    // Every call that is under way listens to it.
+    setMaxListeners(0, this.#stop.signal);
     this.#all = options.pace === null ? null : new Window(options.pace.all);
   }
 

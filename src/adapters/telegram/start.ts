@@ -1,4 +1,5 @@
 /** Telegram: updates come by long polling or by a webhook, are taken one after the other for each member, and answered. */
+import { setMaxListeners } from 'node:events';
 import { autoRetry } from '@grammyjs/auto-retry';
 import { Bot, type Context, GrammyError } from 'grammy';
 import type { Update } from 'grammy/types';
@@ -64,6 +65,7 @@ export async function startTelegram(post: Post, options: TelegramOptions): Promi
   log.info({ bot: me.username, hearsAll: me.can_read_all_group_messages }, 'telegram: started');
 
   const stopping = new AbortController();
+  setMaxListeners(0, stopping.signal);
   const outgoing = new Outgoing(bot.api, post, log, { pace, retryMilliseconds });
   const commands = await post.commands(post.languages[0] ?? 'en');
   const desk: Desk = {

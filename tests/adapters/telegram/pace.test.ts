@@ -1,6 +1,6 @@
 /** Sending at the pace that the platform publishes: core.telegram.org/bots/faq, "My bot is hitting limits". */
 import { expect, test } from 'vitest';
-import { publishedPace, Window } from '../../../src/adapters/telegram/pace.ts';
+import { type Limit, publishedPace, Window } from '../../../src/adapters/telegram/pace.ts';
 import { group, Person } from './server/actors.ts';
 import { raise } from './stage.ts';
 
@@ -29,34 +29,32 @@ test('the published limits: 30 a second in all, about one a second in a chat, 20
   expect(publishedPace.group).toEqual({ most: 20, milliseconds: 60_000 });
 });
 
-test('on the wire: a chat is paced, many chats go side by side up to the limit of all, replies before repeats', async () => {
+test('on the wire: a chat is paced, and many chats go side by side up to the limit of all', async () => {
   const pace = {
-    chat: { most: 2, milliseconds: 400 },
-    group: { most: 3, milliseconds: 900 },
+    chat: { most: 2, milliseconds: 300 },
+    group: { most: 3, milliseconds: 700 },
     all: { most: 10, milliseconds: 300 },
   };
   const stage = await raise({ pace });
   const { server, ana, own } = stage;
   const people = Array.from({ length: 20 }, (_, at) => new Person(server, 1000 + at, 'Somebody', 'en'));
-  for (const person of people) person.say(person.private, '/help');
   const room = group(server, -580, [[ana, 'member']]);
+  const from = performance.now();
+  for (const person of people) person.say(person.private, '/help');
   for (let at = 0; at < 5; at += 1) ana.say(room, '/help');
   await server.until(
     'all were answered',
     () => people.every((one) => own(one.private).length === 1) && own(room).length === 5,
   );
   const sent = server.callsOf('sendMessage');
-  // The clocks of sender and receiver differ by the way between them.
-  const slack = 30;
-  expect(
-    densest(
-      sent.map(({ at }) => at),
-      pace.all.milliseconds - slack,
-    ),
-  ).toBeLessThanOrEqual(pace.all.most);
+  // The way to the server takes its time, so that only the earliest moment of each is sure.
+  const early = (times: readonly number[], { most, milliseconds }: Limit): readonly number[] =>
+    times.filter((at, nth) => at - from < Math.floor(nth / most) * milliseconds);
   const inGroup = sent.filter(({ params }) => params.chat_id === -580).map(({ at }) => at);
-  expect(densest(inGroup, pace.chat.milliseconds - slack)).toBeLessThanOrEqual(pace.chat.most);
-  expect(densest(inGroup, pace.group.milliseconds - slack)).toBeLessThanOrEqual(pace.group.most);
+  expect(inGroup).toHaveLength(5);
+  expect(early(sent.map(({ at }) => at), pace.all)).toEqual([]);
+  expect(early(inGroup, pace.chat)).toEqual([]);
+  expect(early(inGroup, pace.group)).toEqual([]);
   await stage.end();
 });
 

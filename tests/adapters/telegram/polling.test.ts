@@ -4,7 +4,7 @@ import { pino } from 'pino';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { Post } from '../../../src/adapters/post.ts';
 import { startTelegram } from '../../../src/adapters/telegram/start.ts';
-import { group } from './server/actors.ts';
+import { group, Person } from './server/actors.ts';
 import { badGateway, internal, tooMany } from './server/faults.ts';
 import { testToken } from './server/server.ts';
 import { lull, raise, type Stage } from './stage.ts';
@@ -152,19 +152,28 @@ test('stopping takes less than ten seconds, sends what is due and confirms what 
   expect(server.updates.waiting).toEqual([]);
 });
 
-test('what could not be sent before the end is sent at the next start, marked as a repeat', async () => {
-  const { ana, server, answer, own } = stage;
+test('what could not be sent before the end is sent at the next start, marked, after new answers', async () => {
+  const { ana, ben, server, answer, own } = stage;
+  const people = Array.from({ length: 6 }, (_, at) => new Person(server, 3000 + at, 'Somebody', 'en'));
   server.faults.plan('sendMessage', { kind: 'hang' }, { times: 100 });
-  ana.say(ana.private, '/help');
-  await server.until('it was tried', () => server.callsOf('sendMessage').length === 1);
+  for (const person of people) person.say(person.private, '/help');
+  await server.until('all were tried', () => server.callsOf('sendMessage').length >= people.length);
   const from = performance.now();
   await stage.telegram.stop();
   expect(performance.now() - from).toBeLessThan(10_000);
-  expect(own(ana.private)).toEqual([]);
+  expect(people.flatMap((one) => own(one.private))).toEqual([]);
   server.faults.clear();
-  await stage.again();
-  expect((await answer(ana.private, 1)).text).toContain('Sent again');
+  const before = server.callsOf('sendMessage').length;
+  ben.say(ben.private, '/help');
+  const few = { most: 1, milliseconds: 100 };
+  await stage.again({ pace: { chat: few, group: few, all: few } });
+  await answer(ben.private, 1);
+  for (const person of people) expect((await answer(person.private, 1)).text).toContain('Sent again');
+  const order = server.callsOf('sendMessage').slice(before).map(({ params }) => params.chat_id);
+  expect(order).toHaveLength(people.length + 1);
+  expect(order.indexOf(ben.user.id)).toBeLessThan(3);
   await expect.poll(async () => (await stage.post.undelivered()).length).toBe(0);
+  expect(own(ana.private)).toEqual([]);
 }, 30_000);
 
 test('a corrected question is answered anew; an edit that changes no words, and a live location, are not', async () => {

@@ -12,6 +12,7 @@ import { startTelegram, type Telegram } from '../../../src/adapters/telegram/sta
 import { makeApp } from '../../../src/app.ts';
 import { safely } from '../../../src/ops/redact.ts';
 import { posts } from '../../../src/platforms.ts';
+import { keepNothing } from '../../../src/store/nothing.ts';
 import { openSqlite } from '../../../src/store/sqlite.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { rulesFolder } from '../../support/desk.ts';
@@ -49,7 +50,7 @@ const store = new Proxy({} as Store, {
 });
 const apps = Promise.all([
   makeApp(rulesFolder, store, { oneShot: false }),
-  makeApp(rulesFolder, store, { oneShot: true }),
+  makeApp(rulesFolder, keepNothing, { oneShot: true }),
 ]);
 
 async function makePost(on: Store, limits: LimitOptions = roomy): Promise<Post> {

@@ -18,15 +18,35 @@ export async function readParams(request: IncomingMessage): Promise<Record<strin
   const type = request.headers['content-type'] ?? '';
   if (body.length === 0) return {};
   if (type.startsWith('application/json')) return JSON.parse(body.toString('utf8'));
-  const form = await new Response(new Uint8Array(body), { headers: { 'content-type': type } }).formData();
+  const boundary = /boundary=(.+)$/.exec(type)?.[1] ?? '';
   const params: Record<string, unknown> = {};
-  const files = new Map<string, { name: string; bytes: Buffer }>();
-  for (const [key, value] of form) {
-    if (typeof value === 'string') params[key] = fieldValue(key, value);
-    else files.set(key, { name: value.name, bytes: Buffer.from(await value.arrayBuffer()) });
-  }
+  const files = new Map<string, Upload>();
+  for (const { name, file, bytes } of parts(body, boundary))
+    if (file === undefined) params[name] = fieldValue(name, bytes.toString('utf8'));
+    else files.set(name, { name: file, bytes });
   for (const [key, value] of Object.entries(params))
     if (typeof value === 'string' && value.startsWith('attach://'))
       params[key] = files.get(value.slice('attach://'.length));
   return params;
+}
+
+interface Upload {
+  readonly name: string;
+  readonly bytes: Buffer;
+}
+
+/** Multipart as the client writes it: names of files without quotes, which stricter readers refuse. */
+function* parts(body: Buffer, boundary: string): Generator<{ name: string; file?: string; bytes: Buffer }> {
+  const line = Buffer.from(`--${boundary}`);
+  for (let from = body.indexOf(line); from >= 0; ) {
+    const to = body.indexOf(line, from + line.length);
+    if (to < 0) return;
+    const part = body.subarray(from + line.length + 2, to - 2);
+    const gap = part.indexOf('\r\n\r\n');
+    const head = part.subarray(0, gap).toString('utf8');
+    const name = /name="([^"]*)"/.exec(head)?.[1] ?? '';
+    const file = /filename="?([^"\r\n]*)/.exec(head)?.[1];
+    yield { name, bytes: part.subarray(gap + 4), ...(file === undefined ? {} : { file }) };
+    from = to;
+  }
 }
