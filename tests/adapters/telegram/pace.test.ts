@@ -52,7 +52,12 @@ test('on the wire: a chat is paced, and many chats go side by side up to the lim
     times.filter((at, nth) => at - from < Math.floor(nth / most) * milliseconds);
   const inGroup = sent.filter(({ params }) => params.chat_id === -580).map(({ at }) => at);
   expect(inGroup).toHaveLength(5);
-  expect(early(sent.map(({ at }) => at), pace.all)).toEqual([]);
+  expect(
+    early(
+      sent.map(({ at }) => at),
+      pace.all,
+    ),
+  ).toEqual([]);
   expect(early(inGroup, pace.chat)).toEqual([]);
   expect(early(inGroup, pace.group)).toEqual([]);
   await stage.end();

@@ -169,7 +169,10 @@ test('what could not be sent before the end is sent at the next start, marked, a
   await stage.again({ pace: { chat: few, group: few, all: few } });
   await answer(ben.private, 1);
   for (const person of people) expect((await answer(person.private, 1)).text).toContain('Sent again');
-  const order = server.callsOf('sendMessage').slice(before).map(({ params }) => params.chat_id);
+  const order = server
+    .callsOf('sendMessage')
+    .slice(before)
+    .map(({ params }) => params.chat_id);
   expect(order).toHaveLength(people.length + 1);
   expect(order.indexOf(ben.user.id)).toBeLessThan(3);
   await expect.poll(async () => (await stage.post.undelivered()).length).toBe(0);

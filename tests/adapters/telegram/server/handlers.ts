@@ -32,6 +32,7 @@ function send(
     thread: params.message_thread_id,
     replyTo: params.reply_parameters,
   });
+  server.onSent?.(params.chat_id);
   server.changed();
   return message;
 }

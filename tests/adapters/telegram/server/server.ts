@@ -37,6 +37,8 @@ export class TelegramServer {
   readonly breaches: string[] = [];
   /** As it is with privacy mode switched off, or as an administrator: every message of a group arrives. */
   readsAll = true;
+  /** Told of each message that the bot sent. */
+  onSent: ((chat: number) => void) | null = null;
   /** For long runs: does not keep the calls. */
   keepCalls = true;
   /** Serves a file without an end, slowly: bytes a second. */
