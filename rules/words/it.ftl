@@ -687,3 +687,11 @@ place-at-sea = Quel luogo è in mare aperto. Nulla è stato cambiato.
 place-sea = Secondo la mappa aperta il mare è a circa { $distance }, con un margine di { $uncertainty }. Conto con questo; dimmi se è sbagliato. Lagune e foci possono mancare.
 place-near-limit = Secondo la mappa aperta il mare è a circa { $distance }, con un margine di { $uncertainty }: troppo vicino a un limite di classe. Conto con { $used } finché non mi dici meglio. Lagune e foci possono mancare.
 place-far = Secondo la mappa aperta il mare è a più di { $distance }; conto con questo. Anche laghi salati, piscine e strade salate contano: dimmelo.
+# telegram
+telegram-old-button = Questo pulsante è di una versione precedente. Chiedi di nuovo e ne avrai uno nuovo.
+telegram-only-words = Leggo parole, una posizione o una tabella di risultati di prova; foto, registrazioni e adesivi non posso guardarli. Scrivi quello che vedi, per favore.
+telegram-file-too-big = Quel file è troppo grande per me: al massimo 4 MB. Manda solo la tabella dei risultati, come testo o CSV.
+telegram-file-failed = Quel file non mi è arrivato. Mandalo ancora una volta, per favore, o scrivi i valori in un messaggio.
+telegram-inline-private = Chiedimelo in privato
+telegram-description = Aiuto con gli ancoraggi fissi in roccia: quale metallo, quale tipo, quanto profondo, quale resina, quanto tempo di indurimento, che cosa mostra una prova di trazione, che cosa significa la ruggine. Ogni risposta dice le sue fonti e i suoi dubbi. Non vedo la roccia e non certifico mai: decidono le regole locali, le istruzioni del produttore e un installatore qualificato.
+telegram-short-description = Risposte prudenti e con fonti sugli ancoraggi in roccia. Non certifico mai; decide un installatore qualificato.
