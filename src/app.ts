@@ -1,6 +1,9 @@
 /** Puts the parts together: rules, words, understanding, dialogue and store become one function from message to reply. */
 import type { Respond } from './adapters/respond.ts';
 import { guardedJudge } from './advice/index.ts';
+import type { Posting } from './contracts/ledger.ts';
+import type { Message } from './contracts/message.ts';
+import type { Rendered, Silence } from './contracts/reply.ts';
 import { emptySession } from './contracts/session.ts';
 import type { Turn } from './contracts/turn.ts';
 import { Dialogue, type DialogueOptions } from './dialogue/turn.ts';
@@ -13,6 +16,7 @@ import type { Store } from './store/store.ts';
 const failed: Turn = {
   outcome: { kind: 'notice', lines: [{ say: 'failed' }], topics: [], open: null },
   language: 'en',
+  units: 'metric',
   resumed: false,
   topic: 'unknown',
   facts: {},
@@ -22,9 +26,13 @@ const failed: Turn = {
   settle: [],
 };
 
+/** Answers a message and keeps what it changed. With a posting: null where that update had been taken in before. */
+export type Handle = (message: Message, posting?: Posting) => Promise<Rendered | Silence | null>;
+
 export interface App {
   readonly rules: RuleSet;
   readonly languages: Languages;
+  readonly handle: Handle;
   readonly respond: Respond;
 }
 
@@ -37,32 +45,41 @@ export async function makeApp(
   const languages = await Languages.find(rulesFolder, rules);
   // A file that cannot be used stops the start, not the first question.
   const home = languages.ofLocale(options.locale);
-  const [homeWords] = await Promise.all([languages.words(home), languages.understand(home)]);
+  await Promise.all([languages.words(home), languages.understand(home)]);
   const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, languages, options);
-  const answer: Respond = async (message) => {
-    const session = (await store.loadSession(message.chat, message.user)) ?? emptySession;
-    const own = languages.ofLocale(message.locale ?? options.locale);
-    const club = await store.loadClub(message.chat);
+
+  const answer: Handle = async (message, posting) => {
+    const { chat, user, room = '' } = message;
+    const talk = { chat, room, user };
+    const session = (await store.loadSession(talk)) ?? emptySession;
+    const club = await store.loadClub(chat);
+    const own = languages.ofLocale(message.locale ?? club.language ?? options.locale);
     const answered = await dialogue.turn(session, message, own, club);
-    const reply = render(message, answered.turn, await languages.words(answered.turn.language));
-    if (answered.session !== session)
-      await store.saveSession(
-        message.chat,
-        message.user,
-        answered.session,
-        message.at ?? new Date().toISOString(),
-      );
-    if (answered.club !== undefined) await store.saveClub(message.chat, answered.club);
-    return reply;
+    const { language, units } = answered.turn;
+    const rendered = render(message, answered.turn, await languages.words(language, units));
+    const kept = await store.keep({
+      talk,
+      at: message.at ?? new Date().toISOString(),
+      ...(answered.session === session ? {} : { session: answered.session }),
+      ...(answered.club === undefined ? {} : { club: answered.club }),
+      ...(posting === undefined ? {} : { posting, rendered: 'reply' in rendered ? rendered : null }),
+    });
+    return kept ? rendered : null;
   };
-  const respond: Respond = async (message) => {
+
+  const handle: Handle = async (message, posting) => {
     try {
-      return await answer(message);
+      return await answer(message, posting);
     } catch (error) {
       const { log } = await import('./ops/log.ts');
       log.error({ message: message.id, err: error }, 'a message could not be answered');
-      return render(message, failed, homeWords);
+      return render(message, failed, await languages.words(languages.ofLocale(message.locale ?? home)));
     }
   };
-  return { rules, languages, respond };
+  const respond: Respond = async (message) => {
+    const rendered = await handle(message);
+    if (rendered === null) return { inReplyTo: message.id, silent: true };
+    return 'reply' in rendered ? rendered.reply : rendered;
+  };
+  return { rules, languages, handle, respond };
 }

@@ -3,6 +3,8 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
+import type { Units } from './contracts/session.ts';
+import { type Expressions, expressionsSchema } from './dialogue/expressions.ts';
 import type { Ears, Understand } from './dialogue/hear.ts';
 import { loadVocabulary, makeUnderstand } from './dialogue/understand/index.ts';
 import { glossaryOf } from './glossary.ts';
@@ -35,21 +37,24 @@ function once<T>(load: (code: string) => Promise<T>): (code: string) => Promise<
 }
 
 export class Languages implements Ears {
-  readonly words: (code: string) => Promise<Words>;
+  readonly words: (code: string, units?: Units) => Promise<Words>;
   readonly understand: (code: string) => Promise<Understand>;
 
   private constructor(
     readonly codes: readonly string[],
     readonly names: ReadonlyMap<string, string>,
+    readonly expressions: Expressions,
     folder: string,
     rules: RuleSet,
   ) {
-    this.words = once(async (code) => {
+    const metric = once(async (code) => {
       const texts = await readFile(join(folder, 'words', `${code}.ftl`), 'utf8');
       const translation =
         code === 'en' ? undefined : await readTranslation(join(folder, 'words', `${code}.json`));
       return makeWords(texts, glossaryOf(rules, translation));
     });
+    const imperial = once(async (code) => (await metric(code)).first('imperial'));
+    this.words = (code, units = 'metric') => (units === 'imperial' ? imperial(code) : metric(code));
     this.understand = once(async (code) =>
       makeUnderstand([await loadVocabulary(join(folder, 'vocabulary', `${code}.json`))], rules),
     );
@@ -67,6 +72,7 @@ export class Languages implements Ears {
     return new Languages(
       there.map(({ code }) => code),
       new Map(names),
+      expressionsSchema.parse(JSON.parse(await readFile(join(folder, 'words', 'talk.json'), 'utf8'))),
       folder,
       rules,
     );

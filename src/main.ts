@@ -28,7 +28,7 @@ async function ask(words: readonly string[], json: boolean): Promise<number> {
   }
   const [{ makeApp }, { keepNothing }, { runAsk }] = await Promise.all([
     import('./app.ts'),
-    import('./store/store.ts'),
+    import('./store/nothing.ts'),
     import('./adapters/terminal/ask.ts'),
   ]);
   const { locale } = readSettings(process.env);

@@ -138,7 +138,7 @@ problem-impossible = „{ $text }“ kann nicht sein. Nichts wurde geändert.
 
 settings-none = Für diesen Chat ist nichts festgelegt.
 settings-are = Für diesen Chat gilt, wenn eine Nachricht nichts anderes sagt: { $list }.
-settings-how = Festlegen: „/settings Sandstein, gemäßigtes Binnenland“. Löschen: „/settings zurücksetzen“.
+settings-how = Festlegen: „/club weicher Sandstein, Binnenland“ (Fels, Ort), „/club Deutsch“, „/club Zoll“, „/club nur hier“. Löschen: „/club löschen“.
 
 ## Topics, as buttons and in sentences
 topic-material = Welches Metall
@@ -645,3 +645,34 @@ failed = In mir ist etwas schiefgegangen, also gebe ich lieber keine Antwort als
 ## Terminal
 chat-greeting = Chough. Frag in deinen eigenen Worten nach Haken im Fels; „hilfe“ zeigt Beispiele, Strg-D beendet.
 chat-choose = Tipp einen Buchstaben zum Auswählen, oder antworte in Worten:
+
+## Settings, units, and words that point back
+settings-admins-only = Nur wer diese Gruppe betreut, kann ihre Einstellungen ändern. Es wurde nichts geändert.
+settings-no-rooms = Dieser Chat hat keine Themen oder Kanäle zur Auswahl.
+settings-language = Sprache, solange ein Mitglied nicht in einer anderen schreibt: { $name }.
+settings-units-metric = Metrische Einheiten zuerst.
+settings-units-imperial = Zoll und Pfund zuerst.
+settings-rooms = { $count ->
+    [one] Ich antworte nur in einem Thema oder Kanal.
+   *[other] Ich antworte nur in { $count } Themen oder Kanälen.
+  }
+units-set-metric = Ab jetzt zeige ich dir metrische Einheiten zuerst.
+units-set-imperial = Ab jetzt zeige ich dir Zoll und Pfund zuerst.
+language-en = English
+language-es = español
+language-pt = português
+language-fr = français
+language-it = italiano
+language-de = Deutsch
+other-which = Welches von beiden meinst du?
+other-none = Ich weiß nicht, welches andere du meinst: nenne es bitte.
+
+## In a group
+too-fast = Das war mir zu schnell. Gib mir eine Minute, dann frag noch einmal.
+group-greeting =
+  Hallo, ich bin Chough. Ich helfe bei festen Haken im Fels: welches Metall, welche Art, wie tief, welcher Mörtel, wie lange aushärten, was ein Zugversuch zeigt, was Rost bedeutet.
+  Schreib mir mit einem Befehl wie /material oder /help, erwähne mich oder antworte mir; sonst schweige ich.
+  Ich sehe den Fels nicht und bescheinige nie etwas. Ein falscher Haken kann töten: örtliche Regeln, die Anleitung des Herstellers und eine fachkundige Person entscheiden.
+  Wer die Gruppe betreut, legt Fels, Küste, Sprache und Einheiten mit /club fest, zum Beispiel „/club Granit, Binnenland“.
+sent-again = (Nach einer Unterbrechung noch einmal gesendet; vielleicht hast du es schon.)
+press-for-another = Diese Frage galt jemand anderem. Frag mich selbst, dann bekommst du deine eigene.

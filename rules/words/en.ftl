@@ -138,7 +138,7 @@ problem-impossible = "{ $text }" cannot be. Nothing was changed.
 
 settings-none = Nothing is set for this chat.
 settings-are = For this chat I hold, unless a message says otherwise: { $list }.
-settings-how = To set: "/settings sandstone, inland". To clear: "/settings clear".
+settings-how = To set: "/club soft sandstone, inland" (rock, place), "/club English", "/club inches", "/club only here". To clear: "/club clear".
 
 ## Topics, as buttons and in sentences
 topic-material = which metal
@@ -648,3 +648,34 @@ failed = Something in me failed, so I give no answer rather than a wrong one. No
 ## Terminal
 chat-greeting = Chough. Ask about anchors in rock in your own words; "help" shows examples, Ctrl-D ends.
 chat-choose = Type a letter to choose, or answer in words:
+
+## Settings, units, and words that point back
+settings-admins-only = Only those who look after this group can change its settings. Nothing was changed.
+settings-no-rooms = This chat has no topics or channels to choose from.
+settings-language = Language, unless a member writes in another: { $name }.
+settings-units-metric = Metric units first.
+settings-units-imperial = Inches and pounds first.
+settings-rooms = { $count ->
+    [one] I answer in one topic or channel only.
+   *[other] I answer in { $count } topics or channels only.
+  }
+units-set-metric = From now on I show you metric units first.
+units-set-imperial = From now on I show you inches and pounds first.
+language-en = English
+language-es = español
+language-pt = português
+language-fr = français
+language-it = italiano
+language-de = Deutsch
+other-which = Which of the two do you mean?
+other-none = I do not know which other one you mean: please name it.
+
+## In a group
+too-fast = That was too fast for me. Give me a minute, then ask again.
+group-greeting =
+  Hello, I am Chough. I help with fixed anchors in rock: which metal, which kind, how deep, which adhesive, how long to cure, what a pull test shows, what rust means.
+  Write to me with a command such as /material or /help, mention me, or reply to me; I am silent otherwise.
+  I cannot see the rock and I never certify. A wrong anchor can kill: local rules, the maker's instructions and a qualified installer decide.
+  Those who look after this group can set its rock, coast, language and units with /club, for example "/club granite, inland".
+sent-again = (Sent again after an interruption; you may have had it already.)
+press-for-another = This question was put to somebody else. Ask me yourself and you get your own.

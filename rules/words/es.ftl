@@ -138,7 +138,7 @@ problem-impossible = "{ $text }" no puede ser. No se ha cambiado nada.
 
 settings-none = Este chat no tiene ningún ajuste.
 settings-are = En este chat doy por hecho, si un mensaje no dice otra cosa: { $list }.
-settings-how = Para ajustar: "/settings arenisca, interior templado". Para borrar: "/settings borrar todo".
+settings-how = Para fijarlo: «/club arenisca blanda, interior» (roca, lugar), «/club español», «/club pulgadas», «/club solo aquí». Para borrarlo: «/club borrar».
 
 ## Topics, as buttons and in sentences
 topic-material = qué metal
@@ -648,3 +648,34 @@ failed = Algo en mí ha fallado, y no doy ninguna respuesta antes que dar una ma
 ## Terminal
 chat-greeting = Chough. Pregunta con tus palabras por anclajes en roca; "ayuda" muestra ejemplos, Ctrl-D termina.
 chat-choose = Escribe una letra para elegir, o responde con palabras:
+
+## Settings, units, and words that point back
+settings-admins-only = Solo quienes administran este grupo pueden cambiar sus ajustes. No se ha cambiado nada.
+settings-no-rooms = Este chat no tiene temas ni canales entre los que elegir.
+settings-language = Idioma, salvo que un miembro escriba en otro: { $name }.
+settings-units-metric = Unidades métricas primero.
+settings-units-imperial = Pulgadas y libras primero.
+settings-rooms = { $count ->
+    [one] Solo respondo en un tema o canal.
+   *[other] Solo respondo en { $count } temas o canales.
+  }
+units-set-metric = A partir de ahora te pongo primero las unidades métricas.
+units-set-imperial = A partir de ahora te pongo primero pulgadas y libras.
+language-en = English
+language-es = español
+language-pt = português
+language-fr = français
+language-it = italiano
+language-de = Deutsch
+other-which = ¿A cuál de los dos te refieres?
+other-none = No sé a qué otro te refieres: dime su nombre.
+
+## In a group
+too-fast = Demasiado rápido para mí. Dame un minuto y vuelve a preguntar.
+group-greeting =
+  Hola, soy Chough. Ayudo con anclajes fijos en roca: qué metal, qué tipo, qué profundidad, qué adhesivo, cuánto debe curar, qué demuestra un ensayo de tracción, qué significa el óxido.
+  Escríbeme con un comando como /material o /help, mencióname o respóndeme; si no, me callo.
+  No veo la roca y nunca certifico. Un anclaje equivocado puede matar: deciden las normas locales, las instrucciones del fabricante y un equipador cualificado.
+  Quienes administran el grupo pueden fijar su roca, costa, idioma y unidades con /club, por ejemplo «/club granito, interior».
+sent-again = (Enviado de nuevo tras una interrupción; puede que ya lo tengas.)
+press-for-another = Esta pregunta era para otra persona. Pregúntame tú y tendrás la tuya.

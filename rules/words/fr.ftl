@@ -138,7 +138,7 @@ problem-impossible = "{ $text }", ce n'est pas possible. Rien n'a été changé.
 
 settings-none = Rien n'est réglé pour ce chat.
 settings-are = Pour ce chat, je retiens, sauf si un message dit autre chose : { $list }.
-settings-how = Pour régler : "/settings grès, montagne". Pour effacer : "/settings effacer tout".
+settings-how = Pour régler : « /club grès tendre, intérieur des terres » (roche, lieu), « /club français », « /club pouces », « /club seulement ici ». Pour effacer : « /club effacer ».
 
 ## Topics, as buttons and in sentences
 topic-material = quel métal
@@ -645,3 +645,34 @@ failed = Quelque chose a raté en moi, donc je ne donne pas de réponse plutôt 
 ## Terminal
 chat-greeting = Chough. Pose tes questions sur les ancrages dans le rocher avec tes mots ; "aide" montre des exemples, Ctrl-D termine.
 chat-choose = Tape une lettre pour choisir, ou réponds avec tes mots :
+
+## Settings, units, and words that point back
+settings-admins-only = Seuls ceux qui gèrent ce groupe peuvent changer ses réglages. Rien n'a été changé.
+settings-no-rooms = Cette discussion n'a ni sujets ni canaux à choisir.
+settings-language = Langue, sauf si un membre écrit dans une autre : { $name }.
+settings-units-metric = Unités métriques d'abord.
+settings-units-imperial = Pouces et livres d'abord.
+settings-rooms = { $count ->
+    [one] Je réponds dans un seul sujet ou canal.
+   *[other] Je réponds dans { $count } sujets ou canaux seulement.
+  }
+units-set-metric = Désormais je te montre d'abord les unités métriques.
+units-set-imperial = Désormais je te montre d'abord les pouces et les livres.
+language-en = English
+language-es = español
+language-pt = português
+language-fr = français
+language-it = italiano
+language-de = Deutsch
+other-which = Lequel des deux veux-tu dire ?
+other-none = Je ne sais pas de quel autre tu parles : nomme-le.
+
+## In a group
+too-fast = C'est trop rapide pour moi. Laisse-moi une minute, puis redemande.
+group-greeting =
+  Bonjour, je suis Chough. J'aide pour les ancrages à demeure dans le rocher : quel métal, quel type, quelle profondeur, quelle résine, quel temps de prise, ce que montre un essai de traction, ce que veut dire la rouille.
+  Écris-moi avec une commande comme /material ou /help, mentionne-moi ou réponds-moi ; sinon je me tais.
+  Je ne vois pas le rocher et je ne certifie jamais. Un mauvais ancrage peut tuer : les règles locales, la notice du fabricant et un équipeur qualifié décident.
+  Ceux qui gèrent le groupe peuvent fixer la roche, la côte, la langue et les unités avec /club, par exemple « /club granite, intérieur des terres ».
+sent-again = (Renvoyé après une interruption ; tu l'as peut-être déjà reçu.)
+press-for-another = Cette question était pour quelqu'un d'autre. Demande-moi toi-même et tu auras la tienne.

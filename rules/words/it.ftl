@@ -138,7 +138,7 @@ problem-impossible = "{ $text }" non è possibile. Non ho cambiato niente.
 
 settings-none = Per questa chat non è impostato niente.
 settings-are = Per questa chat tengo, se un messaggio non dice altro: { $list }.
-settings-how = Per impostare: "/settings arenaria, entroterra temperato". Per cancellare: "/settings cancella".
+settings-how = Per impostare: «/club arenaria tenera, entroterra» (roccia, luogo), «/club italiano», «/club pollici», «/club solo qui». Per cancellare: «/club cancella».
 
 ## Topics, as buttons and in sentences
 topic-material = quale metallo
@@ -648,3 +648,34 @@ failed = Qualcosa in me si è guastato, quindi non do nessuna risposta invece di
 ## Terminal
 chat-greeting = Chough. Chiedi degli ancoraggi su roccia con parole tue; "aiuto" mostra esempi, Ctrl-D chiude.
 chat-choose = Scrivi una lettera per scegliere, o rispondi a parole:
+
+## Settings, units, and words that point back
+settings-admins-only = Solo chi gestisce questo gruppo può cambiarne le impostazioni. Nulla è stato cambiato.
+settings-no-rooms = Questa chat non ha argomenti né canali tra cui scegliere.
+settings-language = Lingua, se un membro non scrive in un'altra: { $name }.
+settings-units-metric = Prima le unità metriche.
+settings-units-imperial = Prima pollici e libbre.
+settings-rooms = { $count ->
+    [one] Rispondo in un solo argomento o canale.
+   *[other] Rispondo solo in { $count } argomenti o canali.
+  }
+units-set-metric = D'ora in poi ti mostro prima le unità metriche.
+units-set-imperial = D'ora in poi ti mostro prima pollici e libbre.
+language-en = English
+language-es = español
+language-pt = português
+language-fr = français
+language-it = italiano
+language-de = Deutsch
+other-which = Quale dei due intendi?
+other-none = Non so a quale altro ti riferisci: dimmi il nome.
+
+## In a group
+too-fast = Troppo veloce per me. Dammi un minuto, poi chiedi di nuovo.
+group-greeting =
+  Ciao, sono Chough. Aiuto con gli ancoraggi fissi in roccia: quale metallo, quale tipo, quanto profondo, quale resina, quanto deve indurire, che cosa mostra una prova di trazione, che cosa vuol dire la ruggine.
+  Scrivimi con un comando come /material o /help, menzionami o rispondimi; altrimenti sto zitto.
+  Non vedo la roccia e non certifico mai. Un ancoraggio sbagliato può uccidere: decidono le regole locali, le istruzioni del produttore e un chiodatore qualificato.
+  Chi gestisce il gruppo può fissare roccia, costa, lingua e unità con /club, per esempio «/club granito, entroterra».
+sent-again = (Inviato di nuovo dopo un'interruzione; forse l'hai già ricevuto.)
+press-for-another = Questa domanda era per un'altra persona. Chiedimi tu e avrai la tua.

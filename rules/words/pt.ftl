@@ -138,7 +138,7 @@ problem-impossible = "{ $text }" não pode ser. Nada foi mudado.
 
 settings-none = Não há nada definido para esta conversa.
 settings-are = Para esta conversa guardo, salvo se uma mensagem disser outra coisa: { $list }.
-settings-how = Para definir: "/settings arenito, interior temperado". Para apagar: "/settings apaga tudo".
+settings-how = Para definir: "/club arenito mole, interior" (rocha, lugar), "/club português", "/club polegadas", "/club só aqui". Para apagar: "/club apagar".
 
 ## Topics, as buttons and in sentences
 topic-material = qual metal
@@ -648,3 +648,34 @@ failed = Algo falhou em mim, por isso prefiro não responder a responder errado.
 ## Terminal
 chat-greeting = Chough. Pergunte sobre ancoragens na rocha com as suas palavras; "ajuda" mostra exemplos, Ctrl-D termina.
 chat-choose = Digite uma letra para escolher, ou responda com palavras:
+
+## Settings, units, and words that point back
+settings-admins-only = Só quem administra este grupo pode mudar as definições. Nada foi mudado.
+settings-no-rooms = Este chat não tem tópicos nem canais para escolher.
+settings-language = Idioma, a não ser que um membro escreva noutro: { $name }.
+settings-units-metric = Unidades métricas primeiro.
+settings-units-imperial = Polegadas e libras primeiro.
+settings-rooms = { $count ->
+    [one] Só respondo num tópico ou canal.
+   *[other] Só respondo em { $count } tópicos ou canais.
+  }
+units-set-metric = A partir de agora mostro primeiro as unidades métricas.
+units-set-imperial = A partir de agora mostro primeiro polegadas e libras.
+language-en = English
+language-es = español
+language-pt = português
+language-fr = français
+language-it = italiano
+language-de = Deutsch
+other-which = Qual dos dois queres dizer?
+other-none = Não sei a que outro te referes: diz o nome.
+
+## In a group
+too-fast = Foi depressa demais para mim. Espera um minuto e pergunta de novo.
+group-greeting =
+  Olá, sou o Chough. Ajudo com ancoragens fixas em rocha: que metal, que tipo, que profundidade, que adesivo, quanto tempo de cura, o que mostra um ensaio de tração, o que significa a ferrugem.
+  Escreve-me com um comando como /material ou /help, menciona-me ou responde-me; de resto fico calado.
+  Não vejo a rocha e nunca certifico. Uma ancoragem errada pode matar: decidem as regras locais, as instruções do fabricante e um equipador qualificado.
+  Quem administra o grupo pode definir a rocha, a costa, o idioma e as unidades com /club, por exemplo "/club granito, interior".
+sent-again = (Enviado de novo depois de uma interrupção; talvez já o tenhas recebido.)
+press-for-another = Esta pergunta era para outra pessoa. Pergunta-me tu e terás a tua.

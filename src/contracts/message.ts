@@ -5,6 +5,10 @@ export const messageSchema = z.strictObject({
   id: z.string().min(1).max(200),
   chat: z.string().min(1).max(200),
   user: z.string().min(1).max(200),
+  /** A channel, thread or topic within the chat: a member's talk is one a room, the club's settings one a chat. */
+  room: z.string().min(1).max(200).optional(),
+  /** May this member change the chat's settings? Absent where the bridge does not tell: then it is trusted. */
+  admin: z.boolean().optional(),
   text: z.string().optional(),
   locale: z.string().max(35).optional(),
   at: z.iso.datetime({ offset: true }).optional(),

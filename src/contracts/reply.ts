@@ -41,3 +41,15 @@ export interface Silence {
   readonly inReplyTo: string;
   readonly silent: true;
 }
+
+/** A paragraph of a reply. `first`: verdict, cautions, deferral, which must stand in the first part when it is split. */
+export interface Paragraph {
+  readonly text: string;
+  readonly first: boolean;
+}
+
+/** A reply with its paragraphs: one group for each advice, so that each keeps its cautions with its verdict. */
+export interface Rendered {
+  readonly reply: Reply;
+  readonly groups: readonly (readonly Paragraph[])[];
+}

@@ -8,6 +8,8 @@ export interface Entry {
   readonly from: FactOrigin;
 }
 
+export type Units = 'metric' | 'imperial';
+
 /** What a conversation of one member in one chat is. No stored position in a flow: that is worked out anew each turn. */
 export interface Session {
   readonly turn: number;
@@ -19,6 +21,10 @@ export interface Session {
   readonly asked: readonly string[];
   /** The language that the member asked for or last wrote in; null: that of the platform. */
   readonly language: string | null;
+  /** Which units the member wants first; null: as the club has it. Both are always shown. */
+  readonly units: Units | null;
+  /** Two or more that the member weighed against each other, for "and the other one?". */
+  readonly either: { readonly fact: string; readonly values: readonly string[] } | null;
   /** When the last message came, to tell a talk that goes on from one taken up after days. */
   readonly at: string | null;
   /** What the last advice was worked out from: `why` shows it again. */
@@ -32,9 +38,21 @@ export const emptySession: Session = {
   pending: null,
   asked: [],
   language: null,
+  units: null,
+  either: null,
   at: null,
   answered: null,
 };
 
-/** What holds for a whole chat unless a message says otherwise: the club's rock, its coast, its habits. */
+/** Facts that hold for a whole chat unless a message says otherwise: the club's rock, its coast, its habits. */
 export type ClubFacts = Readonly<Record<string, FactValue>>;
+
+export interface ClubSettings {
+  readonly facts: ClubFacts;
+  readonly language: string | null;
+  readonly units: Units | null;
+  /** Rooms (topics, channels) that are answered in; empty: all. */
+  readonly rooms: readonly string[];
+}
+
+export const emptyClub: ClubSettings = { facts: {}, language: null, units: null, rooms: [] };

@@ -1,6 +1,7 @@
 import type { Advice } from './advice.ts';
 import type { FactOrigin, FactValue } from './facts.ts';
 import type { Phrase } from './phrase.ts';
+import type { Units } from './session.ts';
 
 export interface Question {
   readonly fact: string;
@@ -26,6 +27,8 @@ export interface Turn {
   readonly outcome: Outcome;
   /** The language to answer in. */
   readonly language: string;
+  /** Which units stand first. */
+  readonly units: Units;
   /** The talk was taken up again after a long time: what is still held is shown, with one tap to begin anew. */
   readonly resumed: boolean;
   readonly topic: string;

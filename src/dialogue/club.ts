@@ -1,6 +1,14 @@
-/** The club's own facts: they stand below everything that a member tells, and are kept apart from the talk. */
-import type { ClubFacts, Entry, Session } from '../contracts/session.ts';
+/** The club's own facts and settings: they stand below everything that a member tells, and are kept apart from the talk. */
+import type { Phrase } from '../contracts/phrase.ts';
+import {
+  type ClubFacts,
+  type ClubSettings,
+  type Entry,
+  emptyClub,
+  type Session,
+} from '../contracts/session.ts';
 import type { RuleSet } from '../rules/index.ts';
+import type { SettingsAsked } from './expressions.ts';
 
 /** Lays the club's facts under a talk: older than its first turn, so that any message overrides them. */
 export function withClub(session: Session, club: ClubFacts): Session {
@@ -24,4 +32,54 @@ export function clubFacts(rules: RuleSet, told: readonly Omit<Entry, 'turn'>[]):
       return lasting && value !== 'unknown' ? [[fact, value]] : [];
     }),
   );
+}
+
+/** What an admin asked to be set; `clear` sets all back. */
+export interface ClubWish {
+  readonly asked: SettingsAsked;
+  readonly entries: readonly Omit<Entry, 'turn'>[];
+  readonly clear: boolean;
+}
+
+export const wishesNothing = ({ asked, entries, clear }: ClubWish): boolean =>
+  !clear &&
+  entries.length === 0 &&
+  asked.language === undefined &&
+  asked.units === undefined &&
+  asked.rooms === undefined;
+
+export function changedClub(
+  rules: RuleSet,
+  club: ClubSettings,
+  { asked, entries, clear }: ClubWish,
+  room: string | undefined,
+): ClubSettings {
+  if (clear) return emptyClub;
+  const here = room === undefined ? [] : [room];
+  return {
+    facts: { ...club.facts, ...clubFacts(rules, entries) },
+    language: asked.language ?? club.language,
+    units: asked.units ?? club.units,
+    rooms:
+      asked.rooms === undefined
+        ? club.rooms
+        : asked.rooms === 'everywhere'
+          ? []
+          : [...new Set([...club.rooms, ...here])],
+  };
+}
+
+/** What is set, in words. */
+export function clubLines(club: ClubSettings): readonly Phrase[] {
+  const list = Object.entries(club.facts).map(([fact, value]) => ({ fact, value: String(value) }));
+  const lines: Phrase[] = [
+    list.length === 0
+      ? { say: 'settings-none' }
+      : { say: 'settings-are', with: { list: { together: list } } },
+  ];
+  if (club.language !== null)
+    lines.push({ say: 'settings-language', with: { name: { say: `language-${club.language}` } } });
+  if (club.units !== null) lines.push({ say: `settings-units-${club.units}` });
+  if (club.rooms.length > 0) lines.push({ say: 'settings-rooms', with: { count: club.rooms.length } });
+  return [...lines, { say: 'settings-how' }];
 }

@@ -1,4 +1,5 @@
 /** Which language a message is in, and what it says. */
+import type { Expressions } from './expressions.ts';
 import type { Parsed, UnderstandContext } from './understand/index.ts';
 
 export type Understand = (text: string, context?: UnderstandContext) => Parsed;
@@ -8,6 +9,7 @@ export interface Ears {
   readonly codes: readonly string[];
   /** Name of a language, in any language → its code. */
   readonly names: ReadonlyMap<string, string>;
+  readonly expressions: Expressions;
   understand(code: string): Promise<Understand>;
 }
 

@@ -2,8 +2,10 @@
 import type { FactValue } from '../contracts/facts.ts';
 import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
-import type { Entry, Session } from '../contracts/session.ts';
+import type { Entry, Session, Units } from '../contracts/session.ts';
 import { contradictions, domain, impossible, type RuleSet } from '../rules/index.ts';
+import type { ClubWish } from './club.ts';
+import { type Refers, referring, settingsIn, unitsAsked } from './expressions.ts';
 import { factsOf, told, topicOf } from './fold.ts';
 import { type Ears, type Heard, hear, languageAsked } from './hear.ts';
 import type { Parsed, Problem } from './understand/index.ts';
@@ -21,9 +23,12 @@ export type Read =
       readonly entries: readonly NewEntry[];
       readonly topics: readonly string[];
       readonly understood: readonly string[];
-      /** "Forget" was said along with a topic: the club's settings are cleared. */
-      readonly forget?: boolean;
-    };
+      /** "316 or titanium": what is weighed against each other. */
+      readonly either?: Session['either'];
+      readonly refers?: Refers;
+    }
+  | { readonly kind: 'units'; readonly units: Units }
+  | { readonly kind: 'club'; readonly wish: ClubWish };
 
 /** Longer than any question a person types; what is longer is a paste, and is not read at all. */
 const longest = 10_000;
@@ -53,18 +58,23 @@ export async function readMessage(
   if (message.text.length > longest) return inOwn(notice('too-long', { most: String(longest) }));
   const asked = languageAsked(ears, message.text);
   if (asked !== undefined) return { read: { kind: 'language', language: asked }, language: asked };
-  const [, command, rest] = /^\s*\/(help|settings)(?:@\w+)?(?:\s+(\S.*))?$/i.exec(message.text) ?? [];
-  if (command?.toLowerCase() === 'settings')
+  const units = unitsAsked(ears.expressions, message.text);
+  if (units !== undefined) return inOwn({ kind: 'units', units });
+  const [, command, rest] = /^\s*\/(help|settings|club)(?:@\w+)?(?:\s+(\S.*))?$/is.exec(message.text) ?? [];
+  if (command !== undefined && command.toLowerCase() !== 'help')
     return inOwn(await settings(rules, ears, session, own, rest ?? ''));
   if (rest !== undefined) return inOwn(helpOn(rest.trim(), (await hear(ears, rest, own, {})).parsed.topic));
-  const pending = session.pending ?? undefined;
   const topic = topicOf(session);
-  const { parsed, language }: Heard = await hear(ears, message.text, own, {
+  const points = referring(ears.expressions, message.text);
+  // Words that point back are no answer to the open question.
+  const pending = points === undefined ? (session.pending ?? undefined) : undefined;
+  const { parsed, language }: Heard = await hear(ears, points?.rest ?? message.text, own, {
     ...(pending === undefined ? {} : { pending }),
     ...(topic === undefined ? {} : { topic }),
     now: message.at ?? localNow(),
   });
-  return { read: readParsed(rules, session, parsed), language };
+  const read = readParsed(rules, session, parsed, points?.refers);
+  return { read, language: points === undefined ? language : own };
 }
 
 /** The member's clock as far as it is known: that of this machine, with its offset. */
@@ -113,19 +123,22 @@ export const helped = [
   'cautions',
 ];
 
-/** `/settings granite, inland`: what it tells, whatever else the words might ask; "clear" or "forget" clears. */
+/** `/club granite, inches, only here`: what it sets, whatever else the words might ask; "clear" or "forget" clears. */
 async function settings(
   rules: RuleSet,
   ears: Ears,
   session: Session,
   own: string,
-  rest: string,
+  text: string,
 ): Promise<Read> {
-  const topics = ['settings'];
-  const { parsed } = await hear(ears, rest, own, {});
+  const asked = settingsIn(ears.expressions, ears.names, text);
+  const { parsed } = await hear(ears, asked.rest, own, {});
   if (parsed.act === 'forget' || parsed.act === 'restart')
-    return { kind: 'told', entries: [], topics, understood: [], forget: true };
-  return checked(rules, session, { entries: entriesOf(rules, session, parsed), topics });
+    return { kind: 'club', wish: { asked: { rest: '' }, entries: [], clear: true } };
+  const read = checked(rules, session, { entries: entriesOf(rules, session, parsed), topics: ['settings'] });
+  if (read.kind !== 'told') return read;
+  if (asked.rest !== '' && read.entries.length === 0) return nothingTold(parsed, session);
+  return { kind: 'club', wish: { asked, entries: read.entries, clear: false } };
 }
 
 /** "/help cure", "/help curing": by the name of the topic, or by what the words are about. */
@@ -134,7 +147,7 @@ function helpOn(about: string, heard: string | null): Read {
   return topic === undefined ? notice('help', {}, true) : notice(`help-${topic}`);
 }
 
-function readParsed(rules: RuleSet, session: Session, parsed: Parsed): Read {
+function readParsed(rules: RuleSet, session: Session, parsed: Parsed, refers?: Refers): Read {
   switch (parsed.act) {
     case 'why':
     case 'why-all':
@@ -153,8 +166,27 @@ function readParsed(rules: RuleSet, session: Session, parsed: Parsed): Read {
     return { kind: 'notice', lines: [problemLine(rules, hard)], offer: false };
   const entries = entriesOf(rules, session, parsed);
   const topics = parsed.topics.filter((topic) => topic !== 'unknown' && topic !== 'smalltalk');
-  if (entries.length === 0 && topics.length === 0) return nothingTold(parsed, session);
-  return checked(rules, session, { entries, topics });
+  if (topics[0] === 'settings') return { kind: 'club', wish: { asked: { rest: '' }, entries, clear: false } };
+  if (refers === undefined && entries.length === 0 && topics.length === 0)
+    return nothingTold(parsed, session);
+  const read = checked(rules, session, { entries, topics });
+  if (read.kind !== 'told') return read;
+  return { ...read, either: eitherOf(parsed), ...(refers === undefined ? {} : { refers }) };
+}
+
+/** The first kind of each thing weighed: "titanium" stands for its first grade. */
+function eitherOf({ alternatives }: Parsed): Session['either'] {
+  const [list = []] = alternatives;
+  const [first] = list;
+  const kinds = list.filter(
+    ({ fact, value, text }, at) =>
+      fact === first?.fact &&
+      typeof value === 'string' &&
+      list.findIndex((other) => other.text === text) === at,
+  );
+  return first === undefined || kinds.length < 2
+    ? null
+    : { fact: first.fact, values: kinds.map(({ value }) => String(value)) };
 }
 
 function nothingTold(parsed: Parsed, session: Session): Read {

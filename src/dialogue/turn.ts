@@ -4,27 +4,28 @@ import type { Advice } from '../contracts/advice.ts';
 import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
 import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
-import { type ClubFacts, emptySession, type Session } from '../contracts/session.ts';
+import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
-import { clubFacts, withClub, withoutClub } from './club.ts';
+import { type ClubWish, changedClub, clubLines, wishesNothing, withClub, withoutClub } from './club.ts';
 import { factsOf, takeBack, told, topicOf } from './fold.ts';
 import type { Ears } from './hear.ts';
 import { type Read, readMessage } from './read.ts';
+import { onAnotherSide, otherOne } from './refer.ts';
 
 export interface Answered {
   readonly session: Session;
   readonly turn: Turn;
-  /** The club's facts, where this message set them anew. */
-  readonly club?: ClubFacts;
+  /** The club's settings, where this message set them anew. */
+  readonly club?: ClubSettings;
 }
 
 /** What came of a message, but for the language and the clock. */
 interface Answer {
   readonly session: Session;
-  readonly turn: Omit<Turn, 'language' | 'resumed'>;
-  readonly club?: ClubFacts;
+  readonly turn: Omit<Turn, 'language' | 'units' | 'resumed'>;
+  readonly club?: ClubSettings;
 }
 
 /** After so long a talk is taken up again rather than gone on with. */
@@ -66,61 +67,100 @@ export class Dialogue {
   ) {}
 
   /** `own` is the language of the member's platform; what the member asked for or wrote in comes before it. */
-  async turn(before: Session, message: Message, own = 'en', club: ClubFacts = {}): Promise<Answered> {
+  async turn(before: Session, message: Message, own = 'en', club = emptyClub): Promise<Answered> {
     const { rules } = this.desk;
-    const held = withClub(before, club);
+    const held = withClub(before, club.facts);
     const { read, language } = await readMessage(rules, this.ears, held, message, before.language ?? own);
     const at = message.at ?? new Date().toISOString();
     const resumed = isLater(before.at, at) && Object.keys(factsOf(rules, before)).length > 0;
-    const answer = await this.#answerTo(held, read, club);
+    const answer = await this.#answerTo(held, read, club, message);
     const kept = language === own && before.language === null ? null : language;
     const quiet = answer.session === held && kept === before.language;
     return {
       session: quiet ? before : { ...withoutClub(answer.session), language: kept, at },
-      turn: { ...answer.turn, language, resumed: resumed && read.kind !== 'restart' },
+      turn: {
+        ...answer.turn,
+        language,
+        units: answer.session.units ?? (answer.club ?? club).units ?? 'metric',
+        resumed: resumed && read.kind !== 'restart',
+      },
       ...(answer.club === undefined ? {} : { club: answer.club }),
     };
   }
 
-  #answerTo(session: Session, read: Read, club: ClubFacts): Promise<Answer> | Answer {
+  #answerTo(session: Session, read: Read, club: ClubSettings, message: Message): Promise<Answer> | Answer {
     switch (read.kind) {
       case 'notice':
         return this.#notice(session, read.lines, read.offer ? offered : []);
       case 'language':
         return this.#notice(session, [{ say: 'language-set' }], []);
+      case 'units':
+        return this.#notice({ ...session, units: read.units }, [{ say: `units-set-${read.units}` }], []);
+      case 'club':
+        return this.#club(session, read.wish, club, message);
       case 'restart':
-        return this.#notice(emptySession, [{ say: 'restarted' }], offered);
+        return this.#notice({ ...emptySession, units: session.units }, [{ say: 'restarted' }], offered);
       case 'why':
         return this.#why(session);
       case 'back':
         return this.#back(session);
       case 'told':
-        return read.topics[0] === 'settings'
-          ? this.#settings(session, read, club)
-          : this.#told(session, read);
+        return read.refers === undefined ? this.#told(session, read) : this.#refers(session, read);
     }
   }
 
-  /** `/settings sandstone, inland` sets what holds for the chat; alone it shows it, and with "forget" it clears it. */
-  #settings(session: Session, read: Extract<Read, { kind: 'told' }>, club: ClubFacts): Answer {
-    const told = clubFacts(this.desk.rules, read.entries);
-    const facts = read.forget ? {} : { ...club, ...told };
-    const list = Object.entries(facts).map(([fact, value]) => ({ fact, value: String(value) }));
-    const line: Phrase =
-      list.length === 0
-        ? { say: 'settings-none' }
-        : { say: 'settings-are', with: { list: { together: list } } };
-    const answer = this.#notice(session, [line, { say: 'settings-how' }], []);
-    return { ...answer, club: facts };
+  /** `/club sandstone, inland` sets what holds for the chat; alone it shows it, and with "clear" it clears it. */
+  #club(session: Session, wish: ClubWish, club: ClubSettings, { admin, room }: Message): Answer {
+    if (wishesNothing(wish)) return this.#notice(session, clubLines(club), []);
+    if (admin === false) return this.#notice(session, [{ say: 'settings-admins-only' }], []);
+    if (wish.asked.rooms === 'here' && room === undefined)
+      return this.#notice(session, [{ say: 'settings-no-rooms' }], []);
+    const changed = changedClub(this.desk.rules, club, wish, room);
+    return { ...this.#notice(session, clubLines(changed), []), club: changed };
+  }
+
+  /** "And the other one?", "what about the shady side?" */
+  async #refers(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {
+    const { answered } = session;
+    if (read.refers === 'shade') {
+      if (topicOf(session) === undefined) return this.#told(session, read);
+      return this.#told(onAnotherSide(session), read);
+    }
+    const advice = answered === null ? null : await advise(this.desk, answered.topic, answered.facts);
+    const other = otherOne(session, advice, factsOf(this.desk.rules, session));
+    switch (other.kind) {
+      case 'one': {
+        const entry = { fact: other.fact, value: other.value, from: 'said' } as const;
+        const topics = read.topics.length > 0 || answered === null ? read.topics : [answered.topic];
+        return this.#told(session, {
+          ...read,
+          either: session.either,
+          entries: [...read.entries, entry],
+          topics,
+          understood: [...read.understood, other.fact],
+        });
+      }
+      case 'which': {
+        const answer = this.#notice(session, [{ say: 'other-which' }], []);
+        const { outcome } = answer.turn;
+        if (outcome.kind !== 'notice') return answer;
+        const open = { fact: other.fact, values: other.values };
+        return { ...answer, turn: { ...answer.turn, outcome: { ...outcome, open } } };
+      }
+      case 'none':
+        return this.#notice(session, [{ say: 'other-none' }], []);
+    }
   }
 
   async #told(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {
     const [topic] = read.topics;
+    const { either = null } = read;
     if (topic !== undefined && topic !== 'refuse' && !canAdvise(topic))
       return this.#notice(session, [{ say: 'not-yet', with: { topic: { say: `topic-${topic}` } } }], offered);
-    const noTopic = told(session, read.entries, topic);
+    const weighing = either === null ? session : { ...session, either };
+    const noTopic = told(weighing, read.entries, topic);
     const guess = topicOf(noTopic) === undefined ? guessTopic(factsOf(this.desk.rules, noTopic)) : undefined;
-    const next = guess === undefined ? noTopic : told(session, read.entries, guess);
+    const next = guess === undefined ? noTopic : told(weighing, read.entries, guess);
     if (topicOf(next) === undefined) {
       const noted = { ...next, pending: null };
       return this.#notice(noted, [{ say: 'what-about' }], offered, read.understood);

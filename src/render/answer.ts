@@ -1,7 +1,7 @@
 /** One advice as text for a phone: verdict first, cautions and deferral always, details behind `why`. */
 import type { Advice, Check } from '../contracts/advice.ts';
 import type { FactValue } from '../contracts/facts.ts';
-import type { AdviceInReply } from '../contracts/reply.ts';
+import type { AdviceInReply, Paragraph } from '../contracts/reply.ts';
 import type { Words } from './words.ts';
 
 const bullet = (line: string): string => `• ${line}`;
@@ -76,48 +76,60 @@ function sourcesText(words: Words, advice: Advice): string {
     : words.say({ say: 'sources-more', with: { list, more } });
 }
 
-/** The parts in the order in which they are read; what must not be cut off comes before what may be. */
-export function adviceText(words: Words, advice: Advice): string {
+/** The parts in the order in which they are read; what must not be cut off is marked. */
+export function adviceParagraphs(words: Words, advice: Advice): readonly Paragraph[] {
   const told = Object.entries(advice.facts).filter(([fact]) => !advice.assumed.includes(fact));
   const assumed = advice.assumed.map((fact) => factLine(words, fact, advice.facts[fact] ?? 'unknown'));
+  const must = (text: string): Paragraph => ({ text, first: true });
+  const may = (text: string): Paragraph => ({ text, first: false });
   return [
-    words.say(advice.verdict),
-    advice.points.map((point) => bullet(words.say(point))).join('\n'),
-    section(
-      words,
-      advice.checks.some(({ unit }) => unit === 'kN') ? 'title-checks-kn' : 'title-checks',
-      checkLines(words, advice.checks),
-    ),
-    section(
-      words,
-      'title-reject',
-      advice.reject.map(({ what, why }) =>
-        words.say({ say: 'rejected', with: { what, why: { rule: why[0] } } }),
+    must(words.say(advice.verdict)),
+    may(advice.points.map((point) => bullet(words.say(point))).join('\n')),
+    may(
+      section(
+        words,
+        advice.checks.some(({ unit }) => unit === 'kN') ? 'title-checks-kn' : 'title-checks',
+        checkLines(words, advice.checks),
       ),
     ),
-    told.length === 0
-      ? ''
-      : words.say({
-          say: 'took',
-          with: {
-            // A number alone does not say what it is of.
-            list: told
-              .map(([fact, value]) =>
-                typeof value !== 'string' ? factLine(words, fact, value) : words.value(fact, value),
-              )
-              .join(' · '),
-          },
-        }),
-    assumed.length === 0 ? '' : words.say({ say: 'assumed', with: { list: assumed.join(' · ') } }),
+    may(
+      section(
+        words,
+        'title-reject',
+        advice.reject.map(({ what, why }) =>
+          words.say({ say: 'rejected', with: { what, why: { rule: why[0] } } }),
+        ),
+      ),
+    ),
+    may(
+      told.length === 0
+        ? ''
+        : words.say({
+            say: 'took',
+            with: {
+              // A number alone does not say what it is of.
+              list: told
+                .map(([fact, value]) =>
+                  typeof value !== 'string' ? factLine(words, fact, value) : words.value(fact, value),
+                )
+                .join(' · '),
+            },
+          }),
+    ),
+    may(assumed.length === 0 ? '' : words.say({ say: 'assumed', with: { list: assumed.join(' · ') } })),
     // Whoever asks for the cautions gets them in full.
-    advice.topic === 'cautions' ? cautionsInFull(words, advice) : cautionsText(words, advice),
-    words.say({ say: 'deferral' }),
-    sourcesText(words, advice),
-    words.say({ say: 'footer', with: { id: advice.id, ruleset: advice.ruleset } }),
-  ]
-    .filter((part) => part !== '')
-    .join('\n\n');
+    must(advice.topic === 'cautions' ? cautionsInFull(words, advice) : cautionsText(words, advice)),
+    must(words.say({ say: 'deferral' })),
+    may(sourcesText(words, advice)),
+    may(words.say({ say: 'footer', with: { id: advice.id, ruleset: advice.ruleset } })),
+  ].filter(({ text }) => text !== '');
 }
+
+/** Paragraphs as one text. */
+export const joined = (paragraphs: readonly Paragraph[]): string =>
+  paragraphs.map(({ text }) => text).join('\n\n');
+
+export const adviceText = (words: Words, advice: Advice): string => joined(adviceParagraphs(words, advice));
 
 /** The same advice for machines, as the pipe protocol has it. */
 export function adviceInReply(words: Words, advice: Advice): AdviceInReply {

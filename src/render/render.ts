@@ -1,8 +1,8 @@
 import type { Choice, Message } from '../contracts/message.ts';
-import type { Reply, Silence } from '../contracts/reply.ts';
+import type { Paragraph, Rendered, Silence } from '../contracts/reply.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
-import { adviceInReply, adviceText, factLine } from './answer.ts';
-import { whyText } from './why.ts';
+import { adviceInReply, adviceParagraphs, factLine, joined } from './answer.ts';
+import { whyParagraphs } from './why.ts';
 import type { Words } from './words.ts';
 
 /** Choice ids are short and survive a restart: `f:<fact>:<value>`, `f:<fact>:?` for "don't know", `t:<topic>`, `c:<command>`. */
@@ -33,12 +33,22 @@ function heldLine(words: Words, turn: Turn): string {
   return words.say({ say: 'resumed', with: { list: held.join(' · ') } });
 }
 
-function textAndChoices(words: Words, turn: Turn): { text: string; choices: Choice[] } {
+interface Shown {
+  readonly groups: readonly (readonly Paragraph[])[];
+  readonly choices: readonly Choice[];
+}
+
+/** A question or a notice is one paragraph: short, and never cut. */
+const short = (lines: readonly string[]): Shown['groups'] => [
+  [{ text: lines.filter((line) => line !== '').join('\n'), first: true }],
+];
+
+function show(words: Words, turn: Turn): Shown {
   const { outcome } = turn;
   switch (outcome.kind) {
     case 'advice':
       return {
-        text: [outcome.advice, ...outcome.also].map((one) => adviceText(words, one)).join('\n\n— — —\n\n'),
+        groups: [outcome.advice, ...outcome.also].map((one) => adviceParagraphs(words, one)),
         choices: [
           { id: 'c:why', label: words.say({ say: 'choice-why' }) },
           ...turn.settle.flatMap((question) =>
@@ -54,24 +64,22 @@ function textAndChoices(words: Words, turn: Turn): { text: string; choices: Choi
       };
     case 'why':
       return {
-        text: whyText(words, outcome.advice, outcome.origins),
+        groups: [whyParagraphs(words, outcome.advice, outcome.origins)],
         choices: [{ id: 'c:back', label: words.say({ say: 'choice-back' }) }],
       };
     case 'question':
       return {
-        text: [
+        groups: short([
           understoodLine(words, turn),
           words.glossary.ask(outcome.question.fact),
           outcome.whyAsked ? words.glossary.whyAsked(outcome.question.fact) : '',
           words.say({ say: 'standing' }),
-        ]
-          .filter((line) => line !== '')
-          .join('\n'),
+        ]),
         choices: [...questionChoices(words, outcome.question), dontKnow(words, outcome.question.fact)],
       };
     case 'notice':
       return {
-        text: [...outcome.lines.map((line) => words.say(line)), words.say({ say: 'standing' })].join('\n'),
+        groups: short([...outcome.lines.map((line) => words.say(line)), words.say({ say: 'standing' })]),
         choices: [
           ...(outcome.open === null
             ? []
@@ -83,27 +91,35 @@ function textAndChoices(words: Words, turn: Turn): { text: string; choices: Choi
         ],
       };
     case 'silent':
-      return { text: '', choices: [] };
+      return { groups: [], choices: [] };
   }
 }
 
-export function render(message: Message, turn: Turn, words: Words): Reply | Silence {
+const betweenAdvices = '\n\n— — —\n\n';
+
+export function render(message: Message, turn: Turn, words: Words): Rendered | Silence {
   if (turn.outcome.kind === 'silent') return { inReplyTo: message.id, silent: true };
   const { outcome } = turn;
-  const { text, choices } = textAndChoices(words, turn);
+  const shown = show(words, turn);
+  const [head = [], ...others] = shown.groups;
+  const held: Paragraph[] = turn.resumed ? [{ text: heldLine(words, turn), first: false }] : [];
+  const restart = { id: 'c:restart', label: words.say({ say: 'choice-restart' }) };
+  const groups = [[...held, ...head], ...others];
   return {
-    inReplyTo: message.id,
-    chat: message.chat,
-    user: message.user,
-    text: turn.resumed ? `${heldLine(words, turn)}\n\n${text}` : text,
-    choices: turn.resumed
-      ? [{ id: 'c:restart', label: words.say({ say: 'choice-restart' }) }, ...choices]
-      : choices,
-    files: [],
-    topic: turn.topic,
-    facts: turn.facts,
-    assumed: turn.assumed,
-    missing: turn.missing,
-    advice: outcome.kind === 'advice' || outcome.kind === 'why' ? adviceInReply(words, outcome.advice) : null,
+    groups,
+    reply: {
+      inReplyTo: message.id,
+      chat: message.chat,
+      user: message.user,
+      text: groups.map(joined).join(betweenAdvices),
+      choices: turn.resumed ? [restart, ...shown.choices] : shown.choices,
+      files: [],
+      topic: turn.topic,
+      facts: turn.facts,
+      assumed: turn.assumed,
+      missing: turn.missing,
+      advice:
+        outcome.kind === 'advice' || outcome.kind === 'why' ? adviceInReply(words, outcome.advice) : null,
+    },
   };
 }

@@ -1,7 +1,8 @@
 /** The whole chain behind an advice: facts and where they came from, rules that fired, formulas with numbers, sources. */
 import type { Advice, Computed, ComputedInput, InputOrigin } from '../contracts/advice.ts';
 import type { FactOrigin } from '../contracts/facts.ts';
-import { cautionsInFull, factLine } from './answer.ts';
+import type { Paragraph } from '../contracts/reply.ts';
+import { cautionsInFull, factLine, joined } from './answer.ts';
 import type { Words } from './words.ts';
 
 function originText(words: Words, from: InputOrigin): string {
@@ -50,7 +51,11 @@ function computedText(words: Words, one: Computed): string {
   });
 }
 
-export function whyText(words: Words, advice: Advice, origins: Readonly<Record<string, FactOrigin>>): string {
+export function whyParagraphs(
+  words: Words,
+  advice: Advice,
+  origins: Readonly<Record<string, FactOrigin>>,
+): readonly Paragraph[] {
   const facts = Object.entries(advice.facts).map(([fact, value]) =>
     words.say({
       say: 'why-fact',
@@ -63,22 +68,32 @@ export function whyText(words: Words, advice: Advice, origins: Readonly<Record<s
   const rules = advice.rules.map((id) => words.say({ say: 'why-rule', with: { id, words: { rule: id } } }));
   const list = (title: string, lines: readonly string[]): string =>
     lines.length === 0 ? '' : [words.say({ say: title }), ...lines.map((line) => `• ${line}`)].join('\n');
+  const must = (text: string): Paragraph => ({ text, first: true });
+  const may = (text: string): Paragraph => ({ text, first: false });
   return [
-    words.say(advice.verdict),
-    list('title-why-facts', facts),
-    list('title-why-rules', rules),
-    list(
-      'title-why-formulas',
-      advice.computed.map((one) => computedText(words, one)),
+    must(words.say(advice.verdict)),
+    may(list('title-why-facts', facts)),
+    may(list('title-why-rules', rules)),
+    may(
+      list(
+        'title-why-formulas',
+        advice.computed.map((one) => computedText(words, one)),
+      ),
     ),
-    cautionsInFull(words, advice),
-    words.say({ say: 'deferral' }),
-    list(
-      'title-why-sources',
-      advice.sources.map((id) => words.source(id)),
+    must(cautionsInFull(words, advice)),
+    must(words.say({ say: 'deferral' })),
+    may(
+      list(
+        'title-why-sources',
+        advice.sources.map((id) => words.source(id)),
+      ),
     ),
-    words.say({ say: 'footer-why', with: { id: advice.id, ruleset: advice.ruleset } }),
-  ]
-    .filter((part) => part !== '')
-    .join('\n\n');
+    may(words.say({ say: 'footer-why', with: { id: advice.id, ruleset: advice.ruleset } })),
+  ].filter(({ text }) => text !== '');
 }
+
+export const whyText = (
+  words: Words,
+  advice: Advice,
+  origins: Readonly<Record<string, FactOrigin>>,
+): string => joined(whyParagraphs(words, advice, origins));

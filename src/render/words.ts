@@ -1,6 +1,7 @@
 import { FluentBundle, FluentResource } from '@fluent/bundle';
 import type { FactValue } from '../contracts/facts.ts';
 import type { Measure, Named, Phrase, PhraseArg, Reason, Term, Together } from '../contracts/phrase.ts';
+import type { Units } from '../contracts/session.ts';
 import { longTime, showMeasure, showMetric } from '../units/show.ts';
 
 /** Names and sentences that stand beside the knowledge itself, in rules/: what `Words` needs of them. */
@@ -37,6 +38,8 @@ export interface Words {
   /** A plain number with the decimal mark of the language. */
   number(value: number): string;
   readonly glossary: Glossary;
+  /** The same words with these units first; the others always stand beside. */
+  first(units: Units): Words;
 }
 
 const isMeasure = (arg: object): arg is Measure => 'unit' in arg;
@@ -46,7 +49,7 @@ const isTogether = (arg: object): arg is Together => 'together' in arg;
 const isPhrase = (arg: object): arg is Phrase => 'say' in arg;
 
 /** Joins the texts of rules/words/<language>.ftl with the glossary. A missing text is an error, not an empty line. */
-export function makeWords(texts: string, glossary: Glossary): Words {
+export function makeWords(texts: string, glossary: Glossary, units: Units = 'metric'): Words {
   const { language } = glossary;
   const bundle = new FluentBundle(language, { useIsolating: false });
   const problems = bundle.addResource(new FluentResource(texts));
@@ -57,7 +60,8 @@ export function makeWords(texts: string, glossary: Glossary): Words {
     comma === '.' ? text : text.replace(/(\d)\.(\d)/g, `$1${comma}$2`);
   const measure = (one: Measure): string => {
     const long = longTime(one.value, one.unit, one.exact);
-    const text = long?.number ?? (one.metric ? showMetric : showMeasure)(one.value, one.unit, one.exact);
+    const text =
+      long?.number ?? (one.metric ? showMetric : showMeasure)(one.value, one.unit, one.exact, units);
     const local = localised(text);
     return long === undefined ? local : say({ say: long.words, with: { number: local } });
   };
@@ -124,5 +128,13 @@ export function makeWords(texts: string, glossary: Glossary): Words {
       ? say({ say: `source-${state}`, with: { title } })
       : title;
   };
-  return { say, value, source, measure, number: (one) => localised(String(one)), glossary };
+  return {
+    say,
+    value,
+    source,
+    measure,
+    number: (one) => localised(String(one)),
+    glossary,
+    first: (wanted) => makeWords(texts, glossary, wanted),
+  };
 }

@@ -1,4 +1,4 @@
-import type { Kysely, Migration } from 'kysely';
+import { type Kysely, type Migration, sql } from 'kysely';
 
 /** Steps forward, by name in order. A step that has been released is never changed: add another. */
 export const migrations: Record<string, Migration> = {
@@ -20,6 +20,42 @@ export const migrations: Record<string, Migration> = {
         .createTable('clubs')
         .addColumn('chat', 'text', (column) => column.primaryKey().notNull())
         .addColumn('facts', 'text', (column) => column.notNull())
+        .execute();
+    },
+  },
+  '003-rooms-and-post': {
+    async up(db: Kysely<unknown>): Promise<void> {
+      await db.schema
+        .createTable('talks')
+        .addColumn('chat', 'text', (column) => column.notNull())
+        .addColumn('room', 'text', (column) => column.notNull())
+        .addColumn('member', 'text', (column) => column.notNull())
+        .addColumn('body', 'text', (column) => column.notNull())
+        .addColumn('updated', 'text', (column) => column.notNull())
+        .addPrimaryKeyConstraint('talks_key', ['chat', 'room', 'member'])
+        .execute();
+      await sql`insert into talks select chat, '', member, body, updated from sessions`.execute(db);
+      await db.schema.dropTable('sessions').execute();
+      await db.schema.alterTable('clubs').addColumn('settings', 'text').execute();
+      await db.schema
+        .createTable('claims')
+        .addColumn('claim', 'text', (column) => column.primaryKey().notNull())
+        .addColumn('at', 'text', (column) => column.notNull())
+        .execute();
+      await db.schema
+        .createTable('outbox')
+        .addColumn('id', 'text', (column) => column.primaryKey().notNull())
+        .addColumn('platform', 'text', (column) => column.notNull())
+        .addColumn('address', 'text', (column) => column.notNull())
+        .addColumn('body', 'text', (column) => column.notNull())
+        .addColumn('at', 'text', (column) => column.notNull())
+        .execute();
+      await db.schema
+        .createTable('chats')
+        .addColumn('chat', 'text', (column) => column.primaryKey().notNull())
+        .addColumn('platform', 'text', (column) => column.notNull())
+        .addColumn('joined', 'text', (column) => column.notNull())
+        .addColumn('paused', 'integer', (column) => column.notNull())
         .execute();
     },
   },

@@ -1,19 +1,30 @@
-import type { ClubFacts, Session } from '../contracts/session.ts';
+import type { Ledger, Posting } from '../contracts/ledger.ts';
+import type { Rendered } from '../contracts/reply.ts';
+import type { ClubSettings, Session } from '../contracts/session.ts';
 
-/** What the program keeps. One interface for every database. */
-export interface Store {
-  loadSession(chat: string, user: string): Promise<Session | null>;
-  saveSession(chat: string, user: string, session: Session, at: string): Promise<void>;
-  loadClub(chat: string): Promise<ClubFacts>;
-  saveClub(chat: string, facts: ClubFacts): Promise<void>;
-  close(): Promise<void>;
+/** Whose talk: of one member in one room of one chat. */
+export interface Talk {
+  readonly chat: string;
+  readonly room: string;
+  readonly user: string;
 }
 
-/** For one question without a tomorrow (`chough ask`): nothing is kept. */
-export const keepNothing: Store = {
-  loadSession: () => Promise.resolve(null),
-  saveSession: () => Promise.resolve(),
-  loadClub: () => Promise.resolve({}),
-  saveClub: () => Promise.resolve(),
-  close: () => Promise.resolve(),
-};
+/** All that one message changed; kept wholly or not at all. */
+export interface Kept {
+  readonly talk: Talk;
+  readonly at: string;
+  readonly session?: Session;
+  readonly club?: ClubSettings;
+  /** For a platform: the update that was taken in, and what is to be sent (null: nothing). */
+  readonly posting?: Posting;
+  readonly rendered?: Rendered | null;
+}
+
+/** What the program keeps. One interface for every database. */
+export interface Store extends Ledger {
+  loadSession(talk: Talk): Promise<Session | null>;
+  loadClub(chat: string): Promise<ClubSettings>;
+  /** False: the update had been taken in before, and nothing was changed. */
+  keep(kept: Kept): Promise<boolean>;
+  close(): Promise<void>;
+}

@@ -38,22 +38,33 @@ export function inches(mm: number): string {
 export const showMetric = (value: number, unit: string, exact = false): string =>
   `${exact ? asSaid(value) : twoDigits(value)} ${unit}`;
 
-/** `exact` is for what a member said and for a standard's limit, which are never rounded. */
-export function showMeasure(value: number, unit: string, exact = false): string {
-  const number = exact ? asSaid(value) : twoDigits(value);
+/** The same in the units of the other system, where there are any. */
+function imperialOf(value: number, unit: string): string | undefined {
   switch (unit) {
     case 'kN':
-      return `${number} kN (${twoDigits(convert(value, 'kN').to('lbf'))} lbf)`;
+      return `${twoDigits(convert(value, 'kN').to('lbf'))} lbf`;
     case 'mm':
-      return `${exact ? asSaid(value) : String(Math.round(value))} mm (${inches(value)})`;
+      return inches(value);
     case 'm':
-      return `${number} m (${twoDigits(convert(value, 'm').to('ft'))} ft)`;
+      return `${twoDigits(convert(value, 'm').to('ft'))} ft`;
     case '°C':
-      return `${asSaid(value)} °C (${Math.round(convert(value, 'C').to('F'))} °F)`;
+      return `${Math.round(convert(value, 'C').to('F'))} °F`;
     case 'ml':
-      return `${number} ml (${twoDigits(convert(value, 'mL').to('fl oz'))} US fl oz)`;
+      return `${twoDigits(convert(value, 'mL').to('fl oz'))} US fl oz`;
     case 'MPa':
-      return `${number} MPa (${twoDigits(convert(value, 'MPa').to('psi'))} psi)`;
+      return `${twoDigits(convert(value, 'MPa').to('psi'))} psi`;
+    default:
+      return undefined;
+  }
+}
+
+function metricOf(value: number, unit: string, exact: boolean): string {
+  const number = exact ? asSaid(value) : twoDigits(value);
+  switch (unit) {
+    case 'mm':
+      return `${exact ? asSaid(value) : String(Math.round(value))} mm`;
+    case '°C':
+      return `${asSaid(value)} °C`;
     case 'h':
       return showHours(value, exact);
     case 'money':
@@ -67,6 +78,19 @@ export function showMeasure(value: number, unit: string, exact = false): string 
     default:
       return `${number} ${unit}`;
   }
+}
+
+/** `exact` is for what a member said and for a standard's limit, which are never rounded. Both systems, `first` first. */
+export function showMeasure(
+  value: number,
+  unit: string,
+  exact = false,
+  first: 'metric' | 'imperial' = 'metric',
+): string {
+  const metric = metricOf(value, unit, exact);
+  const imperial = imperialOf(value, unit);
+  if (imperial === undefined) return metric;
+  return first === 'metric' ? `${metric} (${imperial})` : `${imperial} (${metric})`;
 }
 
 function showHours(hours: number, exact: boolean): string {

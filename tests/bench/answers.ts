@@ -1,6 +1,6 @@
 /** From message to reply in process: one answer to a whole question, and one turn that has to choose a question. */
 import { makeApp } from '../../src/app.ts';
-import { keepNothing } from '../../src/store/store.ts';
+import { keepNothing } from '../../src/store/nothing.ts';
 import { rulesFolder } from '../support/desk.ts';
 import { measure, row } from './measure.ts';
 

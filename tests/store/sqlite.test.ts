@@ -28,34 +28,42 @@ const session: Session = {
   answered: { topic: 'embedment', facts: { rock: { value: 'granite', from: 'said' } } },
 };
 
+const talk = { chat: 'chat', room: '', user: 'user' };
+const at = '2026-11-25T08:00:00Z';
+
 describe('the SQLite store', () => {
   it('keeps a session across closing and opening', async () => {
     const store = await openSqlite(file);
-    await store.saveSession('chat', 'user', session, '2026-11-25T08:00:00Z');
+    await store.keep({ talk, at, session });
     await store.close();
     const again = await openSqlite(file);
-    expect(await again.loadSession('chat', 'user')).toEqual(session);
+    expect(await again.loadSession(talk)).toEqual(session);
     await again.close();
   });
 
   it('keeps the sessions of members and chats apart, and replaces the older one', async () => {
     const store = await openSqlite(file);
-    await store.saveSession('chat', 'one', session, '2026-11-25T08:00:00Z');
-    await store.saveSession('chat', 'two', { ...session, pending: null }, '2026-11-25T08:00:00Z');
-    await store.saveSession('chat', 'one', { ...session, pending: 'rock' }, '2026-11-25T08:01:00Z');
-    expect((await store.loadSession('chat', 'one'))?.pending).toBe('rock');
-    expect((await store.loadSession('chat', 'two'))?.pending).toBeNull();
-    expect(await store.loadSession('other', 'one')).toBeNull();
+    const [one, two] = [
+      { ...talk, user: 'one' },
+      { ...talk, user: 'two' },
+    ];
+    await store.keep({ talk: one, at, session });
+    await store.keep({ talk: two, at, session: { ...session, pending: null } });
+    await store.keep({ talk: { ...one, room: 'other' }, at, session: { ...session, pending: 'metal' } });
+    await store.keep({ talk: one, at, session: { ...session, pending: 'rock' } });
+    expect((await store.loadSession(one))?.pending).toBe('rock');
+    expect((await store.loadSession(two))?.pending).toBeNull();
+    expect(await store.loadSession({ ...one, chat: 'other' })).toBeNull();
     await store.close();
   });
 
   it('does not guess at a session of another shape', async () => {
     const store = await openSqlite(file);
-    await store.saveSession('chat', 'user', session, '2026-11-25T08:00:00Z');
+    await store.keep({ talk, at, session });
     const raw = new Database(file);
-    raw.prepare('update sessions set body = ?').run('{"turn":"three"}');
+    raw.prepare('update talks set body = ?').run('{"turn":"three"}');
     raw.close();
-    expect(await store.loadSession('chat', 'user')).toBeNull();
+    expect(await store.loadSession(talk)).toBeNull();
     await store.close();
   });
 
