@@ -676,3 +676,21 @@ group-greeting =
   Wer die Gruppe betreut, legt Fels, Küste, Sprache und Einheiten mit /club fest, zum Beispiel „/club Granit, Binnenland“.
 sent-again = (Nach einer Unterbrechung noch einmal gesendet; vielleicht hast du es schon.)
 press-for-another = Diese Frage galt jemand anderem. Frag mich selbst, dann bekommst du deine eigene.
+
+# discord
+discord-ask-about = Nach dieser Nachricht fragen
+discord-option = frage
+discord-option-does = Deine Frage, in eigenen Worten
+discord-type-it = Eintippen
+discord-type-title = Deine Antwort
+discord-type-label = In eigenen Worten
+discord-pick = Wähle …
+discord-more = Nicht alles passt ins Menü: Was fehlt, kann man eintippen.
+discord-empty = In dieser Nachricht steht kein Text, den ich lesen könnte.
+discord-not-here = Ich antworte nur in anderen Kanälen dieses Servers.
+discord-nothing = Im Moment habe ich nichts hinzuzufügen. Wenn du viel auf einmal gefragt hast, warte eine Minute.
+discord-stopping = Ich werde gerade neu gestartet. Frag in einer Minute noch einmal.
+discord-thread-closed = Aus einem Thread, der inzwischen geschlossen ist:
+discord-file-too-big = Diese Datei ist größer als { $most } MB, darum habe ich sie nicht gelesen.
+discord-file-failed = Ich konnte diese Datei nicht holen. Schick sie in einer Minute noch einmal.
+discord-file-one = Ich lese eine Datei auf einmal. Schick sie einzeln.

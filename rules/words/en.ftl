@@ -679,3 +679,21 @@ group-greeting =
   Those who look after this group can set its rock, coast, language and units with /club, for example "/club granite, inland".
 sent-again = (Sent again after an interruption; you may have had it already.)
 press-for-another = This question was put to somebody else. Ask me yourself and you get your own.
+
+# discord
+discord-ask-about = Ask about this message
+discord-option = question
+discord-option-does = Your question, in your own words
+discord-type-it = Type it
+discord-type-title = Your answer
+discord-type-label = In your own words
+discord-pick = Choose …
+discord-more = Not everything fits into the menu: what is missing can be typed.
+discord-empty = There is no text in that message that I could read.
+discord-not-here = I answer in other channels of this server only.
+discord-nothing = I have nothing to add just now. If you asked a lot at once, wait a minute.
+discord-stopping = I am being restarted. Ask again in a minute.
+discord-thread-closed = From a thread that is closed by now:
+discord-file-too-big = That file is bigger than { $most } MB, so I did not read it.
+discord-file-failed = I could not fetch that file. Send it again in a minute.
+discord-file-one = I read one file at a time. Send them one by one.

@@ -679,3 +679,21 @@ group-greeting =
   Quienes administran el grupo pueden fijar su roca, costa, idioma y unidades con /club, por ejemplo «/club granito, interior».
 sent-again = (Enviado de nuevo tras una interrupción; puede que ya lo tengas.)
 press-for-another = Esta pregunta era para otra persona. Pregúntame tú y tendrás la tuya.
+
+# discord
+discord-ask-about = Preguntar sobre este mensaje
+discord-option = pregunta
+discord-option-does = Tu pregunta, con tus palabras
+discord-type-it = Escribirlo
+discord-type-title = Tu respuesta
+discord-type-label = Con tus palabras
+discord-pick = Elige …
+discord-more = No todo cabe en el menú: lo que falta se puede escribir.
+discord-empty = En ese mensaje no hay texto que yo pueda leer.
+discord-not-here = Solo respondo en otros canales de este servidor.
+discord-nothing = Ahora mismo no tengo nada que añadir. Si preguntaste mucho de una vez, espera un minuto.
+discord-stopping = Me están reiniciando. Pregunta otra vez dentro de un minuto.
+discord-thread-closed = De un hilo que ya está cerrado:
+discord-file-too-big = Ese archivo ocupa más de { $most } MB, así que no lo leí.
+discord-file-failed = No pude traer ese archivo. Envíalo otra vez dentro de un minuto.
+discord-file-one = Leo un archivo cada vez. Envíalos uno por uno.

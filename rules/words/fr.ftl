@@ -676,3 +676,21 @@ group-greeting =
   Ceux qui gèrent le groupe peuvent fixer la roche, la côte, la langue et les unités avec /club, par exemple « /club granite, intérieur des terres ».
 sent-again = (Renvoyé après une interruption ; tu l'as peut-être déjà reçu.)
 press-for-another = Cette question était pour quelqu'un d'autre. Demande-moi toi-même et tu auras la tienne.
+
+# discord
+discord-ask-about = Demander sur ce message
+discord-option = question
+discord-option-does = Ta question, avec tes mots
+discord-type-it = L'écrire
+discord-type-title = Ta réponse
+discord-type-label = Avec tes mots
+discord-pick = Choisis …
+discord-more = Tout ne tient pas dans le menu : ce qui manque peut être écrit.
+discord-empty = Ce message n'a pas de texte que je puisse lire.
+discord-not-here = Je ne réponds que dans d'autres salons de ce serveur.
+discord-nothing = Je n'ai rien à ajouter pour l'instant. Si tu as beaucoup demandé d'un coup, attends une minute.
+discord-stopping = On me redémarre. Redemande dans une minute.
+discord-thread-closed = D'un fil qui est fermé maintenant :
+discord-file-too-big = Ce fichier dépasse { $most } Mo, je ne l'ai donc pas lu.
+discord-file-failed = Je n'ai pas pu récupérer ce fichier. Renvoie-le dans une minute.
+discord-file-one = Je lis un fichier à la fois. Envoie-les un par un.

@@ -679,3 +679,21 @@ group-greeting =
   Chi gestisce il gruppo può fissare roccia, costa, lingua e unità con /club, per esempio «/club granito, entroterra».
 sent-again = (Inviato di nuovo dopo un'interruzione; forse l'hai già ricevuto.)
 press-for-another = Questa domanda era per un'altra persona. Chiedimi tu e avrai la tua.
+
+# discord
+discord-ask-about = Chiedi su questo messaggio
+discord-option = domanda
+discord-option-does = La tua domanda, con parole tue
+discord-type-it = Scriverlo
+discord-type-title = La tua risposta
+discord-type-label = Con parole tue
+discord-pick = Scegli …
+discord-more = Non tutto sta nel menu: quello che manca si può scrivere.
+discord-empty = In quel messaggio non c'è testo che io possa leggere.
+discord-not-here = Rispondo solo in altri canali di questo server.
+discord-nothing = Per ora non ho niente da aggiungere. Se hai chiesto molto in una volta, aspetta un minuto.
+discord-stopping = Mi stanno riavviando. Chiedi di nuovo tra un minuto.
+discord-thread-closed = Da un thread che ormai è chiuso:
+discord-file-too-big = Quel file supera { $most } MB, quindi non l'ho letto.
+discord-file-failed = Non sono riuscito a prendere quel file. Mandalo di nuovo tra un minuto.
+discord-file-one = Leggo un file alla volta. Mandali uno per uno.

@@ -679,3 +679,21 @@ group-greeting =
   Quem administra o grupo pode definir a rocha, a costa, o idioma e as unidades com /club, por exemplo "/club granito, interior".
 sent-again = (Enviado de novo depois de uma interrupção; talvez já o tenhas recebido.)
 press-for-another = Esta pergunta era para outra pessoa. Pergunta-me tu e terás a tua.
+
+# discord
+discord-ask-about = Perguntar sobre esta mensagem
+discord-option = pergunta
+discord-option-does = A tua pergunta, por palavras tuas
+discord-type-it = Escrever
+discord-type-title = A tua resposta
+discord-type-label = Por palavras tuas
+discord-pick = Escolhe …
+discord-more = Nem tudo cabe no menu: o que falta pode ser escrito.
+discord-empty = Nessa mensagem não há texto que eu possa ler.
+discord-not-here = Só respondo noutros canais deste servidor.
+discord-nothing = Agora não tenho nada a acrescentar. Se perguntaste muito de uma vez, espera um minuto.
+discord-stopping = Estou a ser reiniciado. Pergunta outra vez daqui a um minuto.
+discord-thread-closed = De um tópico que já está fechado:
+discord-file-too-big = Esse ficheiro tem mais de { $most } MB, por isso não o li.
+discord-file-failed = Não consegui ir buscar esse ficheiro. Envia-o outra vez daqui a um minuto.
+discord-file-one = Leio um ficheiro de cada vez. Envia-os um a um.

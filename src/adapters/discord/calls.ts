@@ -1,6 +1,11 @@
 /** The REST calls the adapter makes, each with the body that the platform documents. */
 import { createHash } from 'node:crypto';
-import { type APIModalInteractionResponseCallbackData, InteractionResponseType, type REST, Routes } from 'discord.js';
+import {
+  type APIModalInteractionResponseCallbackData,
+  InteractionResponseType,
+  type REST,
+  Routes,
+} from 'discord.js';
 import { bodyOf, type MessageBody, noMentions, type Screen } from './screen.ts';
 
 export interface InteractionKey {

@@ -34,10 +34,7 @@ export interface CommandBody {
   readonly default_member_permissions: string | null;
 }
 
-async function inAll(
-  post: Post,
-  text: (language: string) => Promise<string>,
-): Promise<LocalizationMap> {
+async function inAll(post: Post, text: (language: string) => Promise<string>): Promise<LocalizationMap> {
   const pairs = await Promise.all(
     post.languages.map(async (language) => [language, clip(await text(language), 100)] as const),
   );

@@ -1,6 +1,7 @@
 /** Brings a parcel to where it belongs, over the interaction or over the channel, and clears it from the outbox. */
-import type { Logger } from 'pino';
+
 import { setTimeout as sleep } from 'node:timers/promises';
+import type { Logger } from 'pino';
 import type { Parcel } from '../../contracts/ledger.ts';
 import type { Rendered } from '../../contracts/reply.ts';
 import type { Post } from '../post.ts';
@@ -10,8 +11,8 @@ import { type Calls, nonceOf } from './calls.ts';
 import { isUnderAnswer, isValue } from './controls.ts';
 import type { Counters } from './counters.ts';
 import { isArchived, isClosed, isLate, isNoHistory, isUnclear } from './errors.ts';
+import { line, repeated, type Screen, type ScreenWords, screens } from './screen.ts';
 import { told } from './secrets.ts';
-import { line, repeated, type Screen, screens, type ScreenWords } from './screen.ts';
 
 export interface DeliveryParts {
   readonly post: Post;
@@ -31,14 +32,14 @@ export const isPrivate = (rendered: Rendered): boolean =>
 
 /** The next step of a question takes its place; an answer is never written over and never takes a place. */
 export const takesPlace = (rendered: Rendered, under: readonly string[]): boolean =>
-  rendered.reply.advice === null &&
-  (isQuestion(rendered) || isMenu(rendered)) &&
-  !under.some(isUnderAnswer);
+  rendered.reply.advice === null && (isQuestion(rendered) || isMenu(rendered)) && !under.some(isUnderAnswer);
 
 export interface Asked {
   readonly acknowledgement: Acknowledgement;
   /** Choices under the message whose button was pressed. */
   readonly under: readonly string[];
+  /** A button, a menu, or a form opened by one: its message can be rewritten. */
+  readonly pressed: boolean;
   /** That message, where its buttons can be taken away. */
   readonly question: { readonly channel: string; readonly id: string } | null;
   readonly direct: boolean;
@@ -67,9 +68,9 @@ export class Delivery {
     const { post, counters } = this.parts;
     const address = readAddress(parcel.address);
     if (address === null) return post.delivered(parcel.id);
-    const words = await this.words(address.locale);
+    const words = await this.words(parcel.rendered.language ?? address.locale);
     const all = screens(parcel.rendered, words);
-    const inPlace = asked.question !== null && takesPlace(parcel.rendered, asked.under);
+    const inPlace = asked.pressed && takesPlace(parcel.rendered, asked.under);
     const hidden = address.hidden || (!asked.direct && isPrivate(parcel.rendered));
     counters.parcels += 1;
     const shown = await asked.acknowledgement.show(all, { inPlace, hidden, words });
@@ -78,7 +79,7 @@ export class Delivery {
     if (parcel.rendered.reply.advice !== null) await this.#close(asked);
   }
 
-  async #close({ question, under, direct: _ }: Asked): Promise<void> {
+  async #close({ question, under }: Asked): Promise<void> {
     if (question === null || under.some(isUnderAnswer)) return;
     try {
       await this.parts.calls.withoutButtons(question.channel, question.id);
@@ -94,7 +95,7 @@ export class Delivery {
     const address = readAddress(parcel.address);
     if (address === null) return post.delivered(parcel.id);
     counters.parcels += 1;
-    const words = await this.words(address.locale);
+    const words = await this.words(parcel.rendered.language ?? address.locale);
     const all = screens(parcel.rendered, words);
     await this.post(parcel, address, all);
   }
@@ -104,7 +105,7 @@ export class Delivery {
     const { post, calls } = this.parts;
     const address = readAddress(parcel.address);
     if (address === null) return post.delivered(parcel.id);
-    const words = await this.words(address.locale);
+    const words = await this.words(parcel.rendered.language ?? address.locale);
     const [first, ...rest] = screens(parcel.rendered, words);
     if (first === undefined) return post.delivered(parcel.id);
     const { hook } = address;

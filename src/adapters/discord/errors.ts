@@ -1,5 +1,5 @@
 /** The platform's error codes that are no fault of the program, and what each means for it. */
-import { DiscordAPIError, HTTPError, RESTJSONErrorCodes as Code } from 'discord.js';
+import { RESTJSONErrorCodes as Code, DiscordAPIError, HTTPError } from 'discord.js';
 
 export function codeOf(error: unknown): number | null {
   return error instanceof DiscordAPIError && typeof error.code === 'number' ? error.code : null;

@@ -1,7 +1,8 @@
 /** Plain text as it is, whatever is in it: Discord reads Markdown, mentions and links in every message. */
 
 /** Marks that turn the direction of writing, and letters without a width, with which one text can pose as another. */
-const hidden = /[\u00ad\u061c\u180e\u200b\u200e\u200f\u202a-\u202e\u2060-\u2064\u2066-\u206f\ufeff\ufff9-\ufffb]/g;
+const hidden =
+  /[\u00ad\u061c\u180e\u200b\u200e\u200f\u202a-\u202e\u2060-\u2064\u2066-\u206f\ufeff\ufff9-\ufffb]/g;
 const control = /(?![\n\t])\p{Cc}/gu;
 /** More than a few marks on one letter cover the lines around it. */
 const piled = /(\p{M}{4})\p{M}+/gu;
@@ -22,11 +23,7 @@ const escapeLine = (line: string): string =>
     .replace(/^(\s*)([-+#>])/, '$1\\$2')
     .replace(/^(\s*\d+)([.)])(?=\s)/, '$1\\$2');
 
-export const escapeMarkdown = (text: string): string =>
-  harmless(text)
-    .split('\n')
-    .map(escapeLine)
-    .join('\n');
+export const escapeMarkdown = (text: string): string => harmless(text).split('\n').map(escapeLine).join('\n');
 
 /** The first line says what the whole is about: it is bold. */
 export function boldFirst(text: string): string {

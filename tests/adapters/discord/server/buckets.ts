@@ -54,4 +54,8 @@ export class Buckets {
 
 /** The same for every channel and guild: what differs is the major parameter, which the client knows. */
 const bucketName = (route: string): string =>
-  route.replace(/\d{5,}/g, 'id').replace(/[^a-z]/gi, '').slice(0, 40).toLowerCase();
+  route
+    .replace(/\d{5,}/g, 'id')
+    .replace(/[^a-z]/gi, '')
+    .slice(0, 40)
+    .toLowerCase();

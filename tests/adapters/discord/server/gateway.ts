@@ -2,8 +2,9 @@
  * The gateway as documented (Gateway, Connection lifecycle): hello, identify, ready, guild creates, heartbeats, resume
  * with replay, reconnect, invalid session and close codes. Uncompressed, or compressed where the client asks.
  */
-import { createDeflate, constants, deflateSync, type Deflate } from 'node:zlib';
+
 import type { Server } from 'node:http';
+import { constants, createDeflate, type Deflate, deflateSync } from 'node:zlib';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { z } from 'zod';
 
@@ -96,10 +97,14 @@ export class Gateway {
 
   #identify(line: Line, d: unknown): void {
     const { token, intents, compress = false, shard = [0, 1] } = identifySchema.parse(d);
-    if (token !== this.host.token) return line.socket.close(4004);
+    if (token !== this.host.token) {
+      line.socket.close(4004);
+      return;
+    }
     if ((intents & privileged) !== 0) {
       this.host.breaches.push(`identify: privileged intents ${intents & privileged}`);
-      return line.socket.close(4014);
+      line.socket.close(4014);
+      return;
     }
     line.packed = compress;
     this.identifies.push({ intents, shard });
@@ -124,9 +129,15 @@ export class Gateway {
 
   #resume(line: Line, d: unknown): void {
     const { token, session_id, seq } = resumeSchema.parse(d);
-    if (token !== this.host.token) return line.socket.close(4004);
+    if (token !== this.host.token) {
+      line.socket.close(4004);
+      return;
+    }
     const session = this.sessions.find(({ id }) => id === session_id);
-    if (session === undefined) return this.#send(line, { op: 9, d: false });
+    if (session === undefined) {
+      this.#send(line, { op: 9, d: false });
+      return;
+    }
     session.line = line;
     this.resumes += 1;
     for (const { t, s, d: data } of session.sent.filter(({ s }) => s > seq))

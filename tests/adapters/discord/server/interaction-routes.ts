@@ -44,7 +44,13 @@ function post(
 
 const isPosted = (value: Posted | readonly string[]): value is Posted => 'id' in value;
 
-function acknowledge(server: DiscordServer, call: Call, one: Interaction, type: number, data: unknown): Answer {
+function acknowledge(
+  server: DiscordServer,
+  call: Call,
+  one: Interaction,
+  type: number,
+  data: unknown,
+): Answer {
   const done: Answer = { status: 204 };
   switch (type) {
     case 4: {
@@ -102,8 +108,7 @@ export function answerCallback(server: DiscordServer, call: Call, id: string, to
   if (!parsed.success) return breach(server, call, ['no callback']);
   if (one.type === 4 && parsed.data.type !== 8)
     return breach(server, call, ['autocomplete is answered with choices']);
-  if (one.state !== 'new')
-    return problem(400, 40060, 'Interaction has already been acknowledged.');
+  if (one.state !== 'new') return problem(400, 40060, 'Interaction has already been acknowledged.');
   const answer = acknowledge(server, call, one, parsed.data.type, parsed.data.data);
   if (answer.status === 204) {
     one.acknowledgements += 1;

@@ -33,7 +33,10 @@ const select = z.strictObject({
 
 const row = z.strictObject({
   type: z.literal(1),
-  components: z.array(z.union([button, select])).min(1).max(5),
+  components: z
+    .array(z.union([button, select]))
+    .min(1)
+    .max(5),
 });
 
 const embed = z.looseObject({

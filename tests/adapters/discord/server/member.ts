@@ -1,9 +1,9 @@
 /** A member at the keyboard: types, runs commands, presses, selects, fills in forms; and sees what came back. */
 import { PermissionFlagsBits } from 'discord.js';
+import { snowflake } from './ids.ts';
 import { deadlineMs, type Interaction } from './interaction.ts';
 import type { Posted } from './messages.ts';
 import type { DiscordServer } from './server.ts';
-import { snowflake } from './ids.ts';
 import { memberObject, type Person, userObject } from './world.ts';
 
 export interface Upload {
@@ -89,7 +89,11 @@ export class Member {
     };
   }
 
-  interactionEvent(type: Interaction['type'], data: object, source: Posted | null = null): [Interaction, object] {
+  interactionEvent(
+    type: Interaction['type'],
+    data: object,
+    source: Posted | null = null,
+  ): [Interaction, object] {
     const one: Interaction = {
       id: snowflake(),
       token: `interaction-token-${snowflake()}-${'y'.repeat(24)}`,
@@ -137,7 +141,9 @@ export class Member {
             member: { ...memberObject(this.roles), user, permissions: String(permissions) },
           }
         : { context: 1, user }),
-      ...(source ? { message: { ...this.server.messageObject(source), author: userObject(this.server.bot, true) } } : {}),
+      ...(source
+        ? { message: { ...this.server.messageObject(source), author: userObject(this.server.bot, true) } }
+        : {}),
       data,
     };
     return [one, event];
@@ -205,8 +211,6 @@ export class Member {
       type: 18,
       component: { type: 4, custom_id: component.custom_id, value: text },
     }));
-    return this.send(
-      this.interactionEvent(5, { custom_id: modal.custom_id, components }, opened.source),
-    );
+    return this.send(this.interactionEvent(5, { custom_id: modal.custom_id, components }, opened.source));
   }
 }

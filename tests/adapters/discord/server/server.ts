@@ -10,10 +10,10 @@ import type { SentCommand } from './command-limits.ts';
 import { type Answer, type Call, problem, readCall, write } from './exchange.ts';
 import { cut, Faults } from './faults.ts';
 import { Gateway } from './gateway.ts';
+import { snowflake } from './ids.ts';
 import type { Interaction } from './interaction.ts';
 import { Messages, type Posted } from './messages.ts';
 import { route } from './routes.ts';
-import { snowflake } from './ids.ts';
 import { type Channel, channelObject, type Guild, guildObject, type Person, userObject } from './world.ts';
 
 export interface ServerOptions {
@@ -62,6 +62,14 @@ export class DiscordServer {
 
   know(guild: Guild): void {
     for (const channel of guild.channels) this.channels.set(channel.id, channel);
+  }
+
+  /** A channel or thread that comes into being while the bot is there. */
+  open(channel: Channel): Channel {
+    this.channels.set(channel.id, channel);
+    const event = channel.type === 11 ? 'THREAD_CREATE' : 'CHANNEL_CREATE';
+    if (channel.guild) this.gateway.dispatch(event, channelObject(channel), channel.guild);
+    return channel;
   }
 
   get api(): string {

@@ -48,7 +48,10 @@ const basic =
   PermissionFlagsBits.ReadMessageHistory |
   PermissionFlagsBits.UseApplicationCommands;
 
-export function guild(name: string, more: Partial<Guild> & { readonly rooms?: readonly string[] } = {}): Guild {
+export function guild(
+  name: string,
+  more: Partial<Guild> & { readonly rooms?: readonly string[] } = {},
+): Guild {
   const id = snowflake();
   const channels = more.channels ?? (more.rooms ?? ['general', 'anchors']).map((room) => channel(id, room));
   return {
