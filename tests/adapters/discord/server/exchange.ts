@@ -52,7 +52,7 @@ export async function readCall(request: IncomingMessage): Promise<Call> {
   } else if (bytes.length > 0) body = JSON.parse(bytes.toString('utf8'));
   return {
     method: request.method ?? 'GET',
-    path: url.pathname.replace(/^\/api\/v10/, ''),
+    path: decodeURIComponent(url.pathname).replace(/^\/api\/v10/, ''),
     query: url.searchParams,
     authorization: request.headers.authorization,
     body,

@@ -43,9 +43,9 @@ export class Member {
 
   private attach({ name, bytes, url, size, delayMs }: Upload): object {
     const id = snowflake();
-    const path = `/attachments/${this.channel}/${id}/${encodeURIComponent(name)}`;
+    const path = `/attachments/${this.channel}/${id}/${name}`;
     this.server.downloads.set(path, { bytes, ...(delayMs ? { delayMs } : {}) });
-    const link = url ?? `${this.server.api.replace(/\/api$/, '')}${path}?ex=1&is=2&hm=3`;
+    const link = url ?? `${this.server.api.replace(/\/api$/, '')}${encodeURI(path)}?ex=1&is=2&hm=3`;
     return { id, filename: name, size: size ?? bytes.length, url: link, proxy_url: link };
   }
 

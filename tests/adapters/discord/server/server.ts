@@ -23,6 +23,7 @@ export interface ServerOptions {
   readonly perSecond?: number;
   readonly identifiesLeft?: number;
   readonly shards?: number;
+  readonly heartbeatMs?: number;
   /** Keeps no messages and calls: for load. */
   readonly forget?: boolean;
 }
@@ -89,6 +90,7 @@ export class DiscordServer {
     await new Promise<void>((resolve) => this.#http.listen(0, '127.0.0.1', resolve));
     this.#port = (this.#http.address() as AddressInfo).port;
     this.#gateway = new Gateway(this, this.#http);
+    this.#gateway.heartbeatMs = this.options.heartbeatMs ?? this.#gateway.heartbeatMs;
     return this;
   }
 

@@ -2,10 +2,12 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { pino } from 'pino';
 import { expect } from 'vitest';
-import type { LimitOptions } from '../../../../src/adapters/limits.ts';
+import { readAddress } from '../../../../src/adapters/discord/address.ts';
 import { type DiscordOptions, type Running, startDiscord } from '../../../../src/adapters/discord/start.ts';
+import type { LimitOptions } from '../../../../src/adapters/limits.ts';
 import type { Post } from '../../../../src/adapters/post.ts';
-import { makeApp } from '../../../../src/app.ts';
+import { type Handle, makeApp } from '../../../../src/app.ts';
+import type { Parcel } from '../../../../src/contracts/ledger.ts';
 import { posts } from '../../../../src/platforms.ts';
 import { keepNothing } from '../../../../src/store/nothing.ts';
 import { openSqlite } from '../../../../src/store/sqlite.ts';
@@ -22,20 +24,29 @@ export interface StageOptions {
   readonly bot?: Partial<DiscordOptions>;
   readonly limits?: LimitOptions;
   readonly store?: Store;
-  /** Puts something between the adapter and the post: a slow or a failing program. */
-  readonly wrap?: (post: Post) => Post;
+  /** Puts something between the post and the program: to make it slow, or fail. */
+  readonly wrap?: (handle: Handle) => Handle;
 }
 
 const free: LimitOptions = { memberIn10s: 1000, chatInMinute: 1000 };
 
-export async function realPost(store: Store, limits = free): Promise<Post> {
-  const app = await makeApp(rulesFolder, store, { oneShot: false });
+export async function realPost(
+  store: Store,
+  limits = free,
+  wrap: (handle: Handle) => Handle = (handle) => handle,
+): Promise<Post> {
+  const made = await makeApp(rulesFolder, store, { oneShot: false });
   const once = await makeApp(rulesFolder, keepNothing, { oneShot: true });
+  const app = { ...made, handle: wrap(made.handle) };
   return (await posts({ rulesFolder, app, once, store, limits }))('discord');
 }
 
 /** Waits for something to come true, and says what did not. */
-export async function until<T>(what: string, look: () => T | null | undefined | false, ms = 8000): Promise<T> {
+export async function until<T>(
+  what: string,
+  look: () => T | null | undefined | false,
+  ms = 8000,
+): Promise<T> {
   const end = Date.now() + ms;
   for (;;) {
     const found = look();
@@ -61,8 +72,8 @@ export class Stage {
     const club = options.server?.guilds?.[0] ?? guild('Gannet Wall Club');
     const server = await new DiscordServer({ guilds: [club], ...options.server }).start();
     const store = options.store ?? (await openSqlite(':memory:'));
-    const real = await realPost(store, options.limits);
-    const stage = new Stage(server, club, store, options.wrap?.(real) ?? real);
+    const post = await realPost(store, options.limits, options.wrap);
+    const stage = new Stage(server, club, store, post);
     stage.options = options;
     // The greeting of a server that was joined while the bot was off is a test of its own.
     if (options.server?.guilds === undefined)
@@ -71,7 +82,8 @@ export class Stage {
     return stage;
   }
 
-  async startBot(): Promise<void> {
+  async startBot(more: Partial<DiscordOptions> = {}, sign = 'commands are registered'): Promise<void> {
+    const before = this.logs.length;
     const log = pino({ level: 'debug' }, { write: (text: string) => void this.logs.push(text) });
     this.bot = await startDiscord(this.post, {
       token: this.server.token,
@@ -79,8 +91,9 @@ export class Stage {
       log,
       retryMs: [50, 100, 200],
       ...this.options.bot,
+      ...more,
     });
-    await until('the commands', () => this.logs.some((text) => text.includes('commands are registered')));
+    await until(sign, () => this.logs.slice(before).some((text) => text.includes(sign)));
   }
 
   /** A channel of its own for a test, so that tests do not see each other's messages nor their rate limits. */
@@ -99,7 +112,9 @@ export class Stage {
 
   /** What the bot posted in the member's channel, oldest first. */
   posted({ channel: id }: { readonly channel: string }): readonly Posted[] {
-    return this.server.messages.all.filter(({ byBot, channel, deleted }) => byBot && channel === id && !deleted);
+    return this.server.messages.all.filter(
+      ({ byBot, channel, deleted }) => byBot && channel === id && !deleted,
+    );
   }
 
   async nth(member: Member, count = 1): Promise<Posted> {
@@ -109,9 +124,24 @@ export class Stage {
     return found;
   }
 
+  /** What is still to be delivered to the member's channel. */
+  async outstanding({ channel: id }: { readonly channel: string }): Promise<readonly Parcel[]> {
+    const all = await this.post.undelivered();
+    return all.filter(({ address }) => readAddress(address)?.channel === id);
+  }
+
+  /** All parts of all answers have come. */
+  async delivered(member: Member, ms = 10_000): Promise<readonly Posted[]> {
+    const end = Date.now() + ms;
+    while ((await this.outstanding(member)).length > 0 && Date.now() < end) await sleep(20);
+    expect(await this.outstanding(member)).toEqual([]);
+    return this.posted(member);
+  }
+
   /** Everything that was under way has come to rest. */
   async quiet(ms = 60): Promise<void> {
-    for (let calls = -1; calls !== this.server.calls.length; await sleep(ms)) calls = this.server.calls.length;
+    for (let calls = -1; calls !== this.server.calls.length; await sleep(ms))
+      calls = this.server.calls.length;
   }
 
   async settled(one: Interaction): Promise<Interaction> {
