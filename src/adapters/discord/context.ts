@@ -5,6 +5,7 @@ import type { FetchLimits } from './attachments.ts';
 import type { Calls } from './calls.ts';
 import type { Counters } from './counters.ts';
 import type { Delivery } from './deliver.ts';
+import type { LastLocales } from './recent.ts';
 
 export interface Context {
   readonly post: Post;
@@ -17,6 +18,7 @@ export interface Context {
   readonly apiRoot: string | undefined;
   readonly fetchLimits: FetchLimits | undefined;
   readonly deferAfterMs: number;
+  readonly locales: LastLocales;
   /** A server has commands of its own beside the global ones: members see each twice. */
   strayCommands(guild: string): void;
   /** Being stopped: what still comes in is answered with one line. */

@@ -7,7 +7,7 @@ export const answerField = 'answer';
 export interface FormWords {
   readonly title: string;
   readonly label: string;
-  /** The message under which the button stands: its first line is said again. */
+  /** The message under which the button stands: what it asks is said again. */
   readonly question: string;
 }
 
@@ -15,11 +15,12 @@ export function form(
   customId: string,
   { title, label, question }: FormWords,
 ): APIModalInteractionResponseCallbackData {
-  const asked = question
+  const lines = question
     .replace(/[\\*\u200b]/g, '')
     .split('\n')
-    .find((line) => line.trim() !== '')
-    ?.trim();
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+  const asked = lines.find((line) => line.endsWith('?')) ?? lines[0];
   return {
     title: clip(title, 45),
     custom_id: customId,

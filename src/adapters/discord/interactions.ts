@@ -112,6 +112,7 @@ export class Interactions {
       this.#say(interaction, acknowledgement, id, facts);
     if (stopping) return say('discord-stopping');
     const { user, guildId, channelId, locale, id } = interaction;
+    this.context.locales.note(user.id, locale);
     if (channelId === null) return say('failed');
     const admin =
       guildId === null || interaction.memberPermissions?.has(PermissionFlagsBits.ManageGuild) === true;

@@ -41,11 +41,13 @@ export class Messages {
     counters.messages += 1;
     const place = placeOf(message.guildId, message.channelId);
     if (!place.direct && !(await this.#allowed(message, place.chat))) return;
+    const locale = this.context.locales.of(message.author.id);
     const parent = message.channel.isThread() ? message.channel.parentId : null;
     const address: Address = {
       channel: message.channelId,
       chat: place.chat,
       replyTo: message.id,
+      ...(locale === undefined ? {} : { locale }),
       ...(parent === null ? {} : { parent }),
       hidden: false,
     };
@@ -57,6 +59,7 @@ export class Messages {
       user: message.author.id,
       ...(place.room === undefined ? {} : { room: place.room }),
       admin,
+      ...(locale === undefined ? {} : { locale }),
       ...said,
     };
     const parcel = await post.take({
@@ -92,7 +95,7 @@ export class Messages {
   async #refuse(message: DiscordMessage, id: string): Promise<void> {
     const { post, calls } = this.context;
     const most = Math.floor((this.context.fetchLimits?.bytes ?? mostBytes) / 1024 / 1024);
-    const text = await post.say(undefined, { say: id, with: { most } });
+    const text = await post.say(this.context.locales.of(message.author.id), { say: id, with: { most } });
     await calls.send(message.channelId, line(text), nonceOf(message.id, 0), message.id);
   }
 }

@@ -14,3 +14,22 @@ export class Recent {
     return true;
   }
 }
+
+/** The language in which a member has the platform: commands tell it, plain messages do not. */
+export class LastLocales {
+  readonly #known = new Map<string, string>();
+
+  constructor(private readonly most: number) {}
+
+  of(user: string): string | undefined {
+    return this.#known.get(user);
+  }
+
+  note(user: string, locale: string): void {
+    this.#known.delete(user);
+    this.#known.set(user, locale);
+    if (this.#known.size <= this.most) return;
+    const [oldest] = this.#known.keys();
+    if (oldest !== undefined) this.#known.delete(oldest);
+  }
+}

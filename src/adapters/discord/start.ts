@@ -17,7 +17,7 @@ import { Guilds } from './guilds.ts';
 import { Interactions } from './interactions.ts';
 import { inviteLink } from './invite.ts';
 import { Messages } from './messages.ts';
-import { Recent } from './recent.ts';
+import { LastLocales, Recent } from './recent.ts';
 import { told } from './secrets.ts';
 
 export interface DiscordOptions extends ClientOptions {
@@ -42,6 +42,7 @@ export interface Running {
 const usualRetries = [2000, 10_000, 60_000];
 /** A supervisor kills after 10 seconds. */
 const stopWithinMs = 8000;
+const rememberedLocales = 5000;
 /** Servers that are looked through for commands left over from developing. */
 const fewGuilds = 10;
 /** More identifies than this a day look like a program that crashes and starts again and again. */
@@ -68,6 +69,7 @@ export async function startDiscord(post: Post, options: DiscordOptions): Promise
     apiRoot,
     fetchLimits: options.fetchLimits,
     deferAfterMs: options.deferAfterMs ?? deferAfterMs,
+    locales: new LastLocales(rememberedLocales),
     strayCommands: (stray) => {
       if (guild === undefined) guard(stray, () => emptyCopies(stray));
     },

@@ -100,8 +100,10 @@ describe('a message in a channel', () => {
     const chat = `discord:${stage.club.id}`;
     const status = code === 10003 ? 404 : 403;
     stage.server.faults.plan('POST', messages, { kind: 'error', status, code });
+    const before = stage.bot.counters.closedTargets;
     member.types(whole, { mention: true });
-    await stage.quiet(150);
+    await until('a closed target', () => stage.bot.counters.closedTargets === before + 1);
+    await stage.quiet();
     expect(stage.posted(member)).toEqual([]);
     expect(await stage.store.isPaused(chat)).toBe(true);
     expect(await stage.outstanding(member)).toEqual([]);
@@ -110,15 +112,11 @@ describe('a message in a channel', () => {
 
   it('50007: a member who refuses direct messages is left alone', async () => {
     const member = stage.direct();
+    const before = stage.bot.counters.closedTargets;
     stage.server.faults.plan('POST', messages, { kind: 'error', status: 403, code: 50007 });
     member.types(whole);
-    await stage.quiet(150);
-    expect(await stage.outstanding(member)).toEqual([]);
-    const { closedTargets } = stage.bot.counters;
-    stage.server.faults.plan('POST', messages, { kind: 'error', status: 403, code: 50007 });
-    member.types('again');
-    await stage.quiet(150);
-    expect(stage.bot.counters.closedTargets).toBe(closedTargets + 1);
+    await until('a closed target', () => stage.bot.counters.closedTargets === before + 1);
+    await stage.delivered(member);
     expect(stage.posted(member)).toEqual([]);
   });
 
