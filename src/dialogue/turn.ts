@@ -11,6 +11,7 @@ import { type NextQuestion, nextQuestion } from './ask.ts';
 import { type ClubWish, changedClub, clubLines, wishesNothing, withClub, withoutClub } from './club.ts';
 import { factsOf, takeBack, told, topicOf } from './fold.ts';
 import type { Ears } from './hear.ts';
+import { Memo } from './memo.ts';
 import { type Read, readMessage } from './read.ts';
 import { onAnotherSide, otherOne } from './refer.ts';
 
@@ -60,11 +61,22 @@ const valuesOf = (facts: Facts): Record<string, FactValue> =>
   Object.fromEntries(Object.entries(facts).map(([id, { value }]) => [id, value]));
 
 export class Dialogue {
+  readonly #advices = new Memo<Advice>('advice');
+  readonly #questions = new Memo<NextQuestion>('question');
+
   constructor(
     readonly desk: Desk,
     readonly ears: Ears,
     readonly options: DialogueOptions,
   ) {}
+
+  #advise(topic: string, facts: Facts): Promise<Advice> {
+    return this.#advices.get([topic, facts], () => advise(this.desk, topic, facts));
+  }
+
+  #next(topic: string, facts: Facts, asked: readonly string[]): Promise<NextQuestion> {
+    return this.#questions.get([topic, facts, asked], () => nextQuestion(this.desk, topic, facts, asked));
+  }
 
   /** `own` is the language of the member's platform; what the member asked for or wrote in comes before it. */
   async turn(before: Session, message: Message, own = 'en', club = emptyClub): Promise<Answered> {
@@ -126,7 +138,7 @@ export class Dialogue {
       if (topicOf(session) === undefined) return this.#told(session, read);
       return this.#told(onAnotherSide(session), read);
     }
-    const advice = answered === null ? null : await advise(this.desk, answered.topic, answered.facts);
+    const advice = answered === null ? null : await this.#advise(answered.topic, answered.facts);
     const other = otherOne(session, advice, factsOf(this.desk.rules, session));
     switch (other.kind) {
       case 'one': {
@@ -181,16 +193,15 @@ export class Dialogue {
       const { oneShot } = this.options;
       const next: NextQuestion = oneShot
         ? { fact: null, missing: [] }
-        : await nextQuestion(this.desk, topic, facts, session.asked);
+        : await this.#next(topic, facts, session.asked);
       if (next.fact !== null) return this.#ask(session, facts, next.fact, next.missing, understood);
-      const advice = await advise(this.desk, topic, facts);
+      const advice = await this.#advise(topic, facts);
       const [lacking] = advice.lacking;
       if (oneShot && lacking !== undefined)
         return this.#ask(session, facts, lacking, advice.lacking, understood);
       const more = [];
       for (const other of also)
-        if (canAdvise(other) && !covers[topic]?.includes(other))
-          more.push(await advise(this.desk, other, facts));
+        if (canAdvise(other) && !covers[topic]?.includes(other)) more.push(await this.#advise(other, facts));
       const assumedFacts: Record<string, Fact> = Object.fromEntries(
         advice.assumed.map((id) => [id, { value: advice.facts[id] ?? 'unknown', from: 'assumed' }]),
       );
@@ -250,7 +261,7 @@ export class Dialogue {
   async #why(session: Session): Promise<Answer> {
     const { answered } = session;
     if (answered === null) return this.#notice(session, [{ say: 'why-nothing' }], offered);
-    const advice = await advise(this.desk, answered.topic, answered.facts);
+    const advice = await this.#advise(answered.topic, answered.facts);
     const origins = Object.fromEntries(
       Object.entries(answered.facts)
         .filter(([id]) => !advice.assumed.includes(id))

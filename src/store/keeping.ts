@@ -3,6 +3,7 @@ import type { Kysely, Transaction } from 'kysely';
 import type { Posting } from '../contracts/ledger.ts';
 import type { Rendered } from '../contracts/reply.ts';
 import { emptyClub } from '../contracts/session.ts';
+import { applyChanges, recordsIn } from './records.ts';
 import { clubIn, renderedIn, sessionIn, type Tables } from './shapes.ts';
 import type { Kept, Store } from './store.ts';
 
@@ -26,8 +27,9 @@ async function putOut(db: Database, posting: Posting, rendered: Rendered, at: st
     .execute();
 }
 
-async function write(db: Database, { talk, at, session, club }: Kept): Promise<void> {
+async function write(db: Database, { talk, at, session, club, changes = [] }: Kept): Promise<void> {
   const { chat, room, user } = talk;
+  await applyChanges(db, chat, user, at, changes);
   if (session !== undefined) {
     const body = JSON.stringify(session);
     await db
@@ -51,6 +53,8 @@ async function write(db: Database, { talk, at, session, club }: Kept): Promise<v
 
 export function keeping(db: Kysely<Tables>): Store {
   return {
+    records: recordsIn(db),
+
     async loadSession({ chat, room, user }) {
       const row = await db
         .selectFrom('talks')
@@ -72,15 +76,15 @@ export function keeping(db: Kysely<Tables>): Store {
     },
 
     async keep(kept) {
-      const { posting, rendered, at } = kept;
-      if (posting === undefined) {
+      const { posting, rendered, at, changes = [] } = kept;
+      if (posting === undefined && changes.length === 0) {
         await write(db, kept);
         return true;
       }
       return db.transaction().execute(async (within) => {
-        if (!(await claim(within, posting.claim, at))) return false;
+        if (posting !== undefined && !(await claim(within, posting.claim, at))) return false;
         await write(within, kept);
-        if (rendered) await putOut(within, posting, rendered, at);
+        if (posting !== undefined && rendered) await putOut(within, posting, rendered, at);
         return true;
       });
     },
@@ -129,7 +133,7 @@ export function keeping(db: Kysely<Tables>): Store {
 
     async moved(from, to) {
       await db.transaction().execute(async (within) => {
-        for (const table of ['talks', 'clubs', 'chats'] as const) {
+        for (const table of ['talks', 'clubs', 'chats', 'records', 'record_steps'] as const) {
           // The new id may have been spoken to already: what was there before the move is what the members know.
           const old = await within
             .selectFrom(table)
