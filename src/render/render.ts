@@ -108,6 +108,7 @@ export function render(message: Message, turn: Turn, words: Words): Rendered | S
   const groups = [[...held, ...lead, ...head], ...others];
   return {
     groups,
+    language: turn.language,
     reply: {
       inReplyTo: message.id,
       chat: message.chat,
