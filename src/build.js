@@ -59,7 +59,17 @@ if (!process.argv.includes('--if-stale') || (await isStale())) {
     format: 'esm',
     target: 'node20',
     // Compiled modules and CommonJS packages that look for files beside themselves stay outside.
-    external: ['better-sqlite3', 'pino'],
+    external: [
+      'better-sqlite3',
+      'pino',
+      'discord.js',
+      'grammy',
+      'canvas',
+      'vega',
+      'vega-lite',
+      'pg',
+      'prom-client',
+    ],
     banner: {
       js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
     },
