@@ -43,7 +43,8 @@ function fits(role: string, item: Item, unitOf: (fact: string) => string): boole
   if (role === 'size') return (dimension === 'length' && unit !== 'µm') || (bare && !inWords && !negative);
   if (role === 'air') return dimension === 'temperature' || dimension === 'degree';
   const expected = dimensionOfFact(unitOf(role));
-  if (thread && expected !== 'length') return false;
+  // "M12" is a bolt or its hole and no depth.
+  if (thread) return role === 'diameter_mm' || role === 'hole_diameter_mm';
   if (bare && negative) return expected === 'temperature';
   if (dimension === 'degree') return expected === 'temperature' || expected === 'degree';
   if (dimension === 'mass' && expected === 'force') return true;

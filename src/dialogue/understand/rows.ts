@@ -41,11 +41,12 @@ const isLoad = (quantity: Quantity, words: readonly Word[], language: Language):
   return counts(quantity, words, language) || !(inWords || language.plural.longest(words, to) !== null);
 };
 
-const isIn = (tree: PhraseTree<true>, words: readonly Word[], from: number, to: number): boolean =>
-  words.slice(from, to).some((_, index) => {
-    const match = tree.longest(words, from + index);
-    return match !== null && match.to <= to;
-  });
+/** Where the last of such words ends, -1 if there is none. */
+const lastOf = (tree: PhraseTree<true>, words: readonly Word[], from: number, to: number): number =>
+  words.slice(from, to).reduce((last, _, index) => {
+    const end = tree.longest(words, from + index)?.to ?? -1;
+    return end <= to ? Math.max(last, end) : last;
+  }, -1);
 
 function joins(a: Quantity, b: Quantity, words: readonly Word[], language: Language): boolean {
   const between = words.slice(a.to, b.from);
@@ -70,11 +71,10 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
   const close = (): void => {
     const [first] = row;
     if (first) {
-      const cue = isIn(language.stopped, words, from, first.from)
-        ? 'stopped'
-        : isIn(language.failed, words, from, first.from)
-          ? 'failed'
-          : null;
+      // "25 without failing, the others failed at 21": the nearer word counts.
+      const stopped = lastOf(language.stopped, words, from, first.from);
+      const failed = lastOf(language.failed, words, from, first.from);
+      const cue = Math.max(stopped, failed) < 0 ? null : stopped >= failed ? 'stopped' : 'failed';
       groups.push({ quantities: row, counter, cue });
       from = row.at(-1)?.to ?? from;
       counter = null;
@@ -108,7 +108,7 @@ export function readRows(
   const groups = groupsOf(loads, words, language);
   const answering = pending !== undefined && RESULTS.has(pending);
   const inForce = loads.some(({ unit }) => unit !== null);
-  const spoken = isIn(language.failed, words, 0, words.length);
+  const spoken = lastOf(language.failed, words, 0, words.length) >= 0;
   // Two loads beside a word of giving way are a short row; two bare numbers may be anything.
   const shortest = spoken && inForce ? SHORTEST_ROW - 1 : SHORTEST_ROW;
   const long = groups.filter(({ quantities }) => quantities.length >= shortest);

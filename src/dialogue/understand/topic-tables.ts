@@ -20,6 +20,7 @@ export const JUDGED: readonly (readonly [topic: string, facts: readonly string[]
   ['cure', ['hours_since']],
   ['cure', ['step_hours']],
   ['cure', ['sheet_hours']],
+  ['adhesive-amount', ['cartridge_ml']],
   ['adhesive-amount', ['hole_diameter_mm', 'diameter_mm']],
   ['adhesive', ['cartridge']],
   ['adhesive', ['adhesive']],
@@ -66,8 +67,6 @@ export const IMPLIED: Readonly<Record<string, string>> = {
   fall_m: 'load',
   mass_kg: 'load',
   coating_um: 'coating-life',
-  unit_cost: 'cost',
-  labour_cost: 'cost',
 };
 
 /** Told in any way, these leave no doubt what it is about. */
@@ -75,6 +74,8 @@ export const TOLD: Readonly<Record<string, string>> = {
   proof_tests: 'pulltest-result',
   stopped_kn: 'pulltest-result',
   pulls_other_kn: 'compare',
+  unit_cost: 'cost',
+  labour_cost: 'cost',
 };
 
 /** Where the first is asked, words of the others only belong to it: "remind me to check the belay". */
