@@ -53,6 +53,10 @@ function joins(a: Quantity, b: Quantity, words: readonly Word[], language: Langu
   return between.length === 0 || (between.length <= 2 && language.list.covers(between));
 }
 
+/** "20, 22, 21 kN and 25, 27, 26 kN": a unit said once for a whole row ends it. */
+const startsAnew = (row: readonly Quantity[], load: Quantity, next: Quantity | undefined): boolean =>
+  row.length > 1 && row[0]?.unit === null && row.at(-1)?.unit != null && load.unit === null && next !== undefined;
+
 /** "Two stopped at …", "3 of them failed at …": it counts what follows. */
 function counts(quantity: Quantity, words: readonly Word[], language: Language): boolean {
   const { low, unit, to } = quantity;
@@ -81,7 +85,7 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
     }
     row = [];
   };
-  for (const load of loads) {
+  for (const [index, load] of loads.entries()) {
     const last = row.at(-1);
     if (counts(load, words, language)) {
       close();
@@ -89,7 +93,7 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
       from = load.to;
       continue;
     }
-    if (last && !joins(last, load, words, language)) close();
+    if (last && !(joins(last, load, words, language) && !startsAnew(row, load, loads[index + 1]))) close();
     row.push(load);
   }
   close();

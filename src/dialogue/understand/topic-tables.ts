@@ -66,7 +66,6 @@ export const IMPLIED: Readonly<Record<string, string>> = {
   leg_a_deg: 'load',
   fall_m: 'load',
   mass_kg: 'load',
-  coating_um: 'coating-life',
 };
 
 /** Told in any way, these leave no doubt what it is about. */
@@ -76,6 +75,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   pulls_other_kn: 'compare',
   unit_cost: 'cost',
   labour_cost: 'cost',
+  coating_um: 'coating-life',
 };
 
 /** Where the first is asked, words of the others only belong to it: "remind me to check the belay". */
