@@ -115,7 +115,11 @@ export function readRows(
   const spoken = lastOf(language.failed, words, 0, words.length) >= 0;
   // Two loads beside a word of giving way are a short row; two bare numbers may be anything.
   const shortest = spoken && inForce ? SHORTEST_ROW - 1 : SHORTEST_ROW;
-  const long = groups.filter(({ quantities }) => quantities.length >= shortest);
+  // "Bolt 12, 25 kN" is a size and a load.
+  const listed = ([first, second, third]: readonly Quantity[]): boolean =>
+    third !== undefined || first?.unit != null || words[first?.to ?? 0]?.text !== ',' || second === undefined;
+  const isLong = (row: readonly Quantity[]): boolean => row.length >= shortest && listed(row);
+  const long = groups.filter(({ quantities }) => isLong(quantities));
   const cued = groups.filter(({ cue }) => cue !== null);
   const rowsThere = long.length > 1 || (long.length === 1 && (inForce || spoken));
   if (!answering && !rowsThere && !(cued.length > 1 && inForce)) return none;
@@ -124,7 +128,7 @@ export function readRows(
   const order = pending === 'pulls_other_kn' ? ['pulls_other_kn'] : ['pulls_kn', 'pulls_other_kn'];
   let next = 0;
   for (const { quantities, counter, cue } of groups) {
-    const isRow = quantities.length >= shortest || cue !== null || (answering && groups.length === 1);
+    const isRow = isLong(quantities) || cue !== null || (answering && groups.length === 1);
     if (!isRow) continue;
     const stopped = cue === 'stopped' || pending === 'stopped_kn';
     // A single failure beside a row belongs to it: "… and one failed at 12".
