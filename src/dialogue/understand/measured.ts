@@ -53,6 +53,15 @@ function fits(role: string, item: Item, unitOf: (fact: string) => string): boole
   return dimension === expected || (bare && !inWords);
 }
 
+/** "Bolts of 2005": no number of four digits near our time is anything else, unless a number was asked for. */
+const isYear = (item: Item): boolean =>
+  item.kind === 'quantity' &&
+  item.quantity.unit === null &&
+  !item.quantity.listed &&
+  item.quantity.low >= 1960 &&
+  item.quantity.high <= 2060 &&
+  Number.isInteger(item.quantity.low);
+
 const isPercent = (item: Item): boolean =>
   item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'percent';
 
@@ -79,7 +88,8 @@ export function readMeasures(
   // "Between the two bolts" counts nothing.
   const plain = untimed(all, timed).filter(
     (item) =>
-      item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity)),
+      (context.pending !== undefined || !isYear(item)) &&
+      (item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity))),
   );
   const legs = legAngles(plain, cues);
   const { rows, claimed } = readRows(plain, words, language, context.pending);
