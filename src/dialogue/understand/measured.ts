@@ -83,7 +83,7 @@ export function readMeasures(
   const collector = new Collector(facts, textOf);
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
-  const cues = language.roles.everywhere(words);
+  const cues = language.roles.either(words);
   const timed = readTimed(all, words, language);
   // "Between the two bolts" counts nothing.
   const plain = untimed(all, timed).filter(

@@ -55,7 +55,11 @@ function joins(a: Quantity, b: Quantity, words: readonly Word[], language: Langu
 
 /** "20, 22, 21 kN and 25, 27, 26 kN": a unit said once for a whole row ends it. */
 const startsAnew = (row: readonly Quantity[], load: Quantity, next: Quantity | undefined): boolean =>
-  row.length > 1 && row[0]?.unit === null && row.at(-1)?.unit != null && load.unit === null && next !== undefined;
+  row.length > 1 &&
+  row[0]?.unit === null &&
+  row.at(-1)?.unit != null &&
+  load.unit === null &&
+  next !== undefined;
 
 /** "Two stopped at …", "3 of them failed at …": it counts what follows. */
 function counts(quantity: Quantity, words: readonly Word[], language: Language): boolean {
