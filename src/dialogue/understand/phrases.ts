@@ -95,9 +95,8 @@ export class PhraseTree<T> {
   /** Both: "hole for a" and "a 12 mm" share a word, and either may be what is meant. */
   either(words: readonly Word[]): Match<T>[] {
     const plain = this.all(words);
-    const more = this.everywhere(words).filter(
-      ({ from, to }) => !plain.some((match) => match.from === from && match.to === to),
-    );
+    const ends = new Map(plain.map(({ from, to }) => [from, to]));
+    const more = this.everywhere(words).filter(({ from, to }) => ends.get(from) !== to);
     return [...plain, ...more].sort((a, b) => a.from - b.from || a.to - b.to);
   }
 
