@@ -8,7 +8,7 @@ import { legAngles } from './legs.ts';
 import { dimensionOf, dimensionOfFact, inFactUnit } from './measure.ts';
 import type { Mention } from './mention.ts';
 import type { UnderstandContext } from './parsed.ts';
-import type { Match, Word } from './phrases.ts';
+import type { Match, PhraseTree, Word } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
 import { assignRoles } from './roles.ts';
 import { readRows } from './rows.ts';
@@ -59,6 +59,13 @@ const isPercent = (item: Item): boolean =>
 
 const isVolume = (item: Item): boolean =>
   item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'volume';
+
+/** Nothing but phrases of the tree. */
+const coversAll = (tree: PhraseTree<true>, words: readonly Word[]): boolean => {
+  let at = 0;
+  for (let match = tree.longest(words, at); match; match = tree.longest(words, at)) at = match.to;
+  return at === words.length;
+};
 
 const covers = (cue: Match<RoleCue>, { from, to }: Quantity): boolean =>
   cue.from <= from && cue.to >= to && cue.to - cue.from > to - from;
@@ -220,7 +227,7 @@ export function readMeasures(
   function ofMetal({ from, to }: Quantity): boolean {
     const filled = (start: number, end: number): boolean =>
       end >= start &&
-      (end === start || (end - start < 3 && language.fillers.covers(words.slice(start, end))));
+      (end === start || (end - start < 3 && coversAll(language.fillers, words.slice(start, end))));
     return values.some(
       (value) => value.fact === 'metal' && (filled(value.to, from) || filled(to, value.from)),
     );
