@@ -84,7 +84,7 @@ export const HIDES: Readonly<Record<string, readonly string[]>> = {
   compare: ['pulltest-plan', 'pulltest-result', 'load'],
   'pulltest-result': ['pulltest-plan', 'load', 'embedment'],
   'pulltest-plan': ['load', 'inspect'],
-  'coating-life': ['material', 'inspect', 'cure'],
+  'coating-life': ['material', 'inspect', 'cure', 'load'],
   cost: ['material', 'coating-life', 'adhesive', 'anchor', 'inspect'],
   remind: ['inspect', 'cure', 'material', 'register', 'cost', 'pulltest-plan', 'cautions'],
   register: ['inspect', 'material'],
