@@ -25,6 +25,8 @@ const LENGTHS = new Set([
 ]);
 /** With one of these a weight is what hangs or falls, and no strength. */
 const WEIGHED = new Set(['fall_factor', 'fall_m', 'span_m', 'sag_m', 'angle_deg', 'leg_a_deg', 'use']);
+/** They are told of a stretched line only. */
+const LINES = new Set(['tension_kn', 'sag_m', 'line_g_per_m']);
 /** Units of lines that span something. */
 const SPANS = new Set(['m', 'ft', 'yd']);
 const NEVER_LENGTH = new Set(['force', 'mass', 'temperature', 'time', 'stress']);
@@ -122,6 +124,9 @@ export function readMeasures(
     for (const quantity of quantities)
       for (let time = 0; time < times; time++)
         collector.quantity(fact, { ...quantity, unit: quantity.unit ?? unit });
+  const sums = items.flatMap((item) =>
+    item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'money' ? [item.quantity] : [],
+  );
   const naming: boolean[] = [];
   const open: Quantity[] = [];
   for (const [index, item] of items.entries()) {
@@ -142,7 +147,8 @@ export function readMeasures(
     const { quantity } = item;
     const volume = isVolume(item);
     if ((told?.role === 'ignore' && !volume) || quantity.listed) continue;
-    if (volume || mass || told === null || (told.role === 'temperature_c' && isAngle(quantity)))
+    const priced = told?.role === 'size' && quantity.unit === null && beforePrice(quantity.to);
+    if (volume || mass || priced || told === null || (told.role === 'temperature_c' && isAngle(quantity)))
       open.push(quantity);
     else if (told.role === 'size') collector.lone(quantity);
     else if (told.role === 'air' && moist) collector.quantity('air_temperature_c', quantity);
@@ -244,14 +250,14 @@ export function readMeasures(
     )?.fact;
   }
 
-  /** The price of a second choice stands beside its metal, after the first price, or joined to it: "5 and 20 euro". */
+  /** The price of a second choice stands beside its metal, after the first price, or joined to it: "5 or 20 euro". */
   function isPrice(quantity: Quantity): boolean {
     const { unit, thread, fraction, to } = quantity;
     const named = collector.mentions.some(({ fact }) => fact === 'unit_cost');
     if (dimensionOf(unit) === 'money')
       return named || money.length > 1 || ofMetal(quantity) || present(language.either) || metals.size > 1;
-    const joined = money.some(({ from }) => from > to && language.list.covers(words.slice(to, from)));
-    return priced && unit === null && !thread && !fraction && (joined || ofMetal(quantity));
+    if (unit !== null || thread || fraction) return false;
+    return beforePrice(to) || (priced && ofMetal(quantity));
   }
 
   /** "Slackline at 4 kN, 25 m": the one length that nothing else was said of. */
@@ -259,8 +265,16 @@ export function readMeasures(
     const spans = open.filter(({ unit }) => SPANS.has(unit ?? ''));
     const [span] = spans;
     const named = collector.mentions.some(({ fact }) => fact === 'span_m');
-    const line = values.some(({ fact, value }) => fact === 'use' && value === 'highline');
+    const line =
+      values.some(({ fact, value }) => fact === 'use' && value === 'highline') ||
+      collector.mentions.some(({ fact }) => LINES.has(fact));
     if (span && spans.length === 1 && line && !named && asked === null) collector.possible('span_m', span);
+  }
+
+  function beforePrice(to: number): boolean {
+    const joins = (from: number): boolean =>
+      [language.list, language.either].some((tree) => tree.covers(words.slice(to, from)));
+    return sums.some(({ from }) => from > to && joins(from));
   }
 
   function readPeriods(): void {

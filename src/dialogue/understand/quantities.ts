@@ -143,6 +143,8 @@ function range(first: Quantity, words: readonly Word[], language: Language): Qua
   if (second === null || second.thread || (first.unit && second.unit && first.unit !== second.unit))
     return first;
   if (dash !== null && words[dash]?.close !== words[dash - 1]?.close) return first;
+  // "12 or 30 euros" are two prices.
+  if (dimensionOf(second.unit) === 'money' && language.either.longest(words, first.to)) return first;
   // "Broche de 12 à 10 cm du bord": a size, and a distance.
   const loose = dash === null && and === null && first.unit === null && second.unit !== null;
   if (loose && (second.low < first.low || sizeIsNear(words, first.from, language))) return first;

@@ -2,7 +2,7 @@
 import type { Language } from './compile.ts';
 import { dimensionOf } from './measure.ts';
 import type { PhraseTree, Word } from './phrases.ts';
-import type { Quantity } from './quantities.ts';
+import { endingAt, type Quantity } from './quantities.ts';
 import type { Item } from './sizes.ts';
 
 export interface ResultRow {
@@ -54,8 +54,13 @@ function joins(a: Quantity, b: Quantity, words: readonly Word[], language: Langu
 
 /** "Two stopped at …", "3 of them failed at …": it counts what follows. */
 function counts(quantity: Quantity, words: readonly Word[], language: Language): boolean {
-  const { low, unit, to } = quantity;
+  const { low, unit, from, to, inWords } = quantity;
   if (unit !== null || !Number.isInteger(low) || low > MOST_COUNTED) return false;
+  // "Bei 20 gestoppt" is a load.
+  if (endingAt(language.timed, words, from) !== null) return false;
+  const mark = words.findIndex(({ kind }, at) => at >= to && kind === 'mark');
+  const end = Math.min(mark < 0 ? words.length : mark, to + 6);
+  if (inWords && isIn(language.stopped, words, to, end)) return true;
   const filler = language.fillers.longest(words, to)?.to ?? to;
   return [to, filler, filler + 1].some(
     (at) => language.stopped.longest(words, at) !== null || language.failed.longest(words, at) !== null,
@@ -67,14 +72,19 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
   let row: Quantity[] = [];
   let counter: Quantity | null = null;
   let from = 0;
-  const close = (): void => {
+  const close = (next = words.length): void => {
     const [first] = row;
     if (first) {
-      const cue = isIn(language.stopped, words, from, first.from)
-        ? 'stopped'
-        : isIn(language.failed, words, from, first.from)
-          ? 'failed'
-          : null;
+      const last = row.at(-1)?.to ?? first.to;
+      const mark = words.findIndex(({ kind }, at) => at >= last && kind === 'mark');
+      const behind = Math.min(next, mark < 0 ? words.length : mark, last + 3);
+      // "Zwei bei 20 gestoppt": some languages say it behind the loads.
+      const cue =
+        isIn(language.stopped, words, from, first.from) || isIn(language.stopped, words, last, behind)
+          ? 'stopped'
+          : isIn(language.failed, words, from, first.from)
+            ? 'failed'
+            : null;
       groups.push({ quantities: row, counter, cue });
       from = row.at(-1)?.to ?? from;
       counter = null;
@@ -84,12 +94,12 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
   for (const load of loads) {
     const last = row.at(-1);
     if (counts(load, words, language)) {
-      close();
+      close(load.from);
       counter = load;
       from = load.to;
       continue;
     }
-    if (last && !joins(last, load, words, language)) close();
+    if (last && !joins(last, load, words, language)) close(load.from);
     row.push(load);
   }
   close();

@@ -81,7 +81,8 @@ export const TOLD: Readonly<Record<string, string>> = {
 /** Where the first is asked, words of the others only belong to it: "remind me to check the belay". */
 export const HIDES: Readonly<Record<string, readonly string[]>> = {
   'pulltest-record': ['pulltest-plan', 'pulltest-result', 'load', 'register', 'inspect', 'compare'],
-  compare: ['pulltest-plan', 'pulltest-result', 'load'],
+  compare: ['pulltest-plan', 'pulltest-result', 'load', 'inspect'],
+  spacing: ['hole'],
   'pulltest-result': ['pulltest-plan', 'load', 'embedment'],
   'pulltest-plan': ['load', 'inspect'],
   'coating-life': ['material', 'inspect', 'cure', 'load'],
