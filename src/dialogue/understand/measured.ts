@@ -190,7 +190,9 @@ export function readMeasures(
 
   /** "35 twin-leg bolts". */
   function pluralAhead(from: number): boolean {
-    for (let at = from; at <= from + 3 && language.parting.longest(words, at) === null; at++)
+    const parts = (at: number): boolean =>
+      words[at]?.text === ',' || language.parting.longest(words, at) !== null;
+    for (let at = from; at <= from + 3 && !parts(at); at++)
       if (language.plural.longest(words, at) !== null) return true;
     return false;
   }

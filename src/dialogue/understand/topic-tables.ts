@@ -76,12 +76,14 @@ export const TOLD: Readonly<Record<string, string>> = {
   cartridge: 'adhesive',
   stopped_kn: 'pulltest-result',
   pulls_other_kn: 'compare',
+  angle_deg: 'load',
+  leg_a_deg: 'load',
 };
 
 /** Where the first is asked, words of the others only belong to it: "remind me to check the belay". */
 export const HIDES: Readonly<Record<string, readonly string[]>> = {
   'pulltest-record': ['pulltest-plan', 'pulltest-result', 'load', 'register', 'inspect', 'compare'],
-  compare: ['pulltest-plan', 'pulltest-result', 'load', 'inspect'],
+  compare: ['pulltest-plan', 'pulltest-result', 'load', 'inspect', 'hole'],
   spacing: ['hole'],
   'pulltest-result': ['pulltest-plan', 'load', 'embedment'],
   'pulltest-plan': ['load', 'inspect'],
@@ -92,6 +94,8 @@ export const HIDES: Readonly<Record<string, readonly string[]>> = {
   settings: ['adhesive', 'material', 'hole'],
   permission: ['material'],
 };
+
+export const RESULTS: readonly string[] = ['pulls_kn', 'proof_tests'];
 
 export const PRICES: readonly string[] = ['unit_cost', 'labour_cost'];
 
