@@ -76,6 +76,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   cartridge: 'adhesive',
   stopped_kn: 'pulltest-result',
   pulls_other_kn: 'compare',
+  test_purpose: 'pulltest-plan',
   angle_deg: 'load',
   leg_a_deg: 'load',
 };
