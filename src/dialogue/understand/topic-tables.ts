@@ -51,7 +51,6 @@ export const COMPARED: Readonly<Record<string, string>> = {
 
 /** Told without any question, these still tell what it is about. */
 export const IMPLIED: Readonly<Record<string, string>> = {
-  signs: 'inspect',
   hours_since: 'cure',
   step_hours: 'cure',
   sheet_hours: 'cure',

@@ -114,6 +114,9 @@ export function findTopics(input: TopicInput): TopicResult {
   const clearest = (): number => Math.max(0, ...[...tallies.values()].map((tally) => tally.clearest));
   for (const [fact, topic] of Object.entries(IMPLIED))
     if (free && spokenOf.has(fact) && clearest() < ENOUGH) add(topic, 3, words.length);
+  if (free && spokenOf.has('signs') && clearest() < CLEAR) add('inspect', 3, words.length);
+  // Small talk tells nothing of a bolt: "gave way at 20, 23, 19 kN. how's that?"
+  if (spokenOf.size > 0) tallies.delete('smalltalk');
   const placed = PLACE.filter((fact) => spokenOf.has(fact)).length;
   if (best() < ENOUGH && free && !input.hasTopic && placed > 1 && onlyPlace(spokenOf))
     add('material', 3, words.length);
