@@ -95,7 +95,9 @@ export function assignRoles(
           ? 0.2 + 0.9 * stepsBetween(words, cue.to, from, language, mentions)
           : stepsBetween(words, to, cue.from, language, mentions);
       for (const { role, side: asked, doubt } of cue.said) {
-        if (role === 'count' && side === 'after' && parted(words, to, cue.from, language.parting)) continue;
+        // "12, holes of 14" counts no holes.
+        const apartFrom = parted(words, to, cue.from, language.parting) || words[to]?.text === ',';
+        if (role === 'count' && side === 'after' && apartFrom) continue;
         const right = asked === side || (asked === `${side}Unit` && hasUnit(item));
         const farthest = role === 'ignore' ? NEAREST : FARTHEST;
         const more = right ? doubtOf(role, item) : null;

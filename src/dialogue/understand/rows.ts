@@ -2,7 +2,7 @@
 import type { Language } from './compile.ts';
 import { dimensionOf } from './measure.ts';
 import type { PhraseTree, Word } from './phrases.ts';
-import type { Quantity } from './quantities.ts';
+import { endingAt, type Quantity } from './quantities.ts';
 import type { Item } from './sizes.ts';
 
 export interface ResultRow {
@@ -42,6 +42,9 @@ const isLoad = (quantity: Quantity, words: readonly Word[], language: Language):
 };
 
 /** Where the last of such words ends, -1 if there is none. */
+const isIn = (tree: PhraseTree<true>, words: readonly Word[], from: number, to: number): boolean =>
+  lastOf(tree, words, from, to) >= 0;
+
 const lastOf = (tree: PhraseTree<true>, words: readonly Word[], from: number, to: number): number =>
   words.slice(from, to).reduce((last, _, index) => {
     const end = tree.longest(words, from + index)?.to ?? -1;
@@ -63,8 +66,13 @@ const startsAnew = (row: readonly Quantity[], load: Quantity, next: Quantity | u
 
 /** "Two stopped at …", "3 of them failed at …": it counts what follows. */
 function counts(quantity: Quantity, words: readonly Word[], language: Language): boolean {
-  const { low, unit, to } = quantity;
+  const { low, unit, from, to, inWords } = quantity;
   if (unit !== null || !Number.isInteger(low) || low > MOST_COUNTED) return false;
+  // "Bei 20 gestoppt" is a load.
+  if (endingAt(language.timed, words, from) !== null) return false;
+  const mark = words.findIndex(({ kind }, at) => at >= to && kind === 'mark');
+  const end = Math.min(mark < 0 ? words.length : mark, to + 6);
+  if (inWords && isIn(language.stopped, words, to, end)) return true;
   const filler = language.fillers.longest(words, to)?.to ?? to;
   return [to, filler, filler + 1].some(
     (at) => language.stopped.longest(words, at) !== null || language.failed.longest(words, at) !== null,
@@ -76,13 +84,24 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
   let row: Quantity[] = [];
   let counter: Quantity | null = null;
   let from = 0;
-  const close = (): void => {
+  const close = (next = words.length): void => {
     const [first] = row;
     if (first) {
       // "25 without failing, the others failed at 21": the nearer word counts.
       const stopped = lastOf(language.stopped, words, from, first.from);
       const failed = lastOf(language.failed, words, from, first.from);
-      const cue = Math.max(stopped, failed) < 0 ? null : stopped >= failed ? 'stopped' : 'failed';
+      const last = row.at(-1)?.to ?? first.to;
+      const mark = words.findIndex(({ kind }, at) => at >= last && kind === 'mark');
+      // "Zwei bei 20 gestoppt": some languages say it behind the loads.
+      const behind = Math.min(next, mark < 0 ? words.length : mark, last + 3);
+      const told = Math.max(stopped, failed) >= 0;
+      const cue = isIn(language.stopped, words, last, behind)
+        ? 'stopped'
+        : !told
+          ? null
+          : stopped >= failed
+            ? 'stopped'
+            : 'failed';
       groups.push({ quantities: row, counter, cue });
       from = row.at(-1)?.to ?? from;
       counter = null;
@@ -92,12 +111,13 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
   for (const [index, load] of loads.entries()) {
     const last = row.at(-1);
     if (counts(load, words, language)) {
-      close();
+      close(load.from);
       counter = load;
       from = load.to;
       continue;
     }
-    if (last && !(joins(last, load, words, language) && !startsAnew(row, load, loads[index + 1]))) close();
+    if (last && !(joins(last, load, words, language) && !startsAnew(row, load, loads[index + 1])))
+      close(load.from);
     row.push(load);
   }
   close();
