@@ -16,7 +16,10 @@ function logged(write: (log: ReturnType<typeof pino>) => void): string {
 
 test('a secret goes wherever in a line it stands, and the rest stays', () => {
   const line = logged((log) =>
-    log.warn({ deep: [{ url: `http://x/file/bot${token}/a.csv` }], key: discordToken }, `call to bot${token}`),
+    log.warn(
+      { deep: [{ url: `http://x/file/bot${token}/a.csv` }], key: discordToken },
+      `call to bot${token}`,
+    ),
   );
   expect(line).not.toContain(token.slice(-20));
   expect(line).not.toContain(discordToken.slice(-20));

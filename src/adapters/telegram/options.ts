@@ -1,3 +1,4 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { Logger } from 'pino';
 import type { Pace } from './pace.ts';
 
@@ -25,7 +26,9 @@ export interface WebhookOptions {
   readonly url: string;
   /** What the platform must say with each call. */
   readonly secret: string;
-  readonly port: number;
+  /** A server that others use as well hands its calls over; absent: a server of its own. */
+  readonly hear?: (handler: (request: IncomingMessage, response: ServerResponse) => Promise<void>) => void;
+  readonly port?: number;
   readonly host?: string;
 }
 

@@ -62,23 +62,24 @@ export async function runWebhook({ bot }: Desk, handle: Handle, options: Webhook
   const url = new URL(options.url);
   const path = pathOf(options.secret, bot.token);
   const inWork = new Set<Promise<void>>();
-  const server = httpServer(
-    listener(path, options.secret, async (update) => {
-      const task = handle(update);
-      inWork.add(task);
-      await task.finally(() => inWork.delete(task));
-    }),
-  );
-  await listen(server, options);
+  const heard = listener(path, options.secret, async (update) => {
+    const task = handle(update);
+    inWork.add(task);
+    await task.finally(() => inWork.delete(task));
+  });
+  const { hear } = options;
+  const server = hear === undefined ? httpServer(heard) : undefined;
+  if (server === undefined) hear?.(heard);
+  else await listen(server, options);
   url.pathname = `${url.pathname.replace(/\/$/, '')}${path}`;
   await bot.api.setWebhook(url.href, { secret_token: options.secret, allowed_updates: [...kinds] });
   return {
-    ended: new Promise((resolve) => server.once('close', resolve)),
+    ended: new Promise((resolve) => server?.once('close', resolve)),
     async stop(milliseconds) {
-      server.close();
-      server.closeIdleConnections();
+      server?.close();
+      server?.closeIdleConnections();
       await within(Promise.allSettled(inWork), milliseconds);
-      server.closeAllConnections();
+      server?.closeAllConnections();
     },
   };
 }

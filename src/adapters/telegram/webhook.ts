@@ -65,7 +65,10 @@ export function listener(path: string, secret: string, take: (update: Update) =>
   };
 }
 
-export async function listen(server: Server, { port, host = '127.0.0.1' }: WebhookOptions): Promise<void> {
+export async function listen(
+  server: Server,
+  { port = 0, host = '127.0.0.1' }: WebhookOptions,
+): Promise<void> {
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject);
     server.listen(port, host, resolve);
