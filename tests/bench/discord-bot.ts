@@ -1,10 +1,11 @@
-/** The bots that are compared, each in a process of its own: `tsx discord-bot.ts bare|ours <rest address>`. */
+/** The bots that are compared, each in a process of its own: `tsx discord-bot.ts bare|adapter|ours <rest address>`. */
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Client, Events, GatewayIntentBits } from 'discord.js';
 import { pino } from 'pino';
 import { startDiscord } from '../../src/adapters/discord/start.ts';
+import { noticeOf, Post } from '../../src/adapters/post.ts';
 import { makeApp } from '../../src/app.ts';
 import { posts } from '../../src/platforms.ts';
 import { keepNothing } from '../../src/store/nothing.ts';
@@ -40,5 +41,27 @@ async function ours(): Promise<void> {
   await startDiscord(post, { token, apiRoot, log: pino({ level: 'silent' }) });
 }
 
-await (which === 'bare' ? bare() : ours());
+/** The adapter alone: every question has the same short answer, and nothing is kept. */
+async function adapter(): Promise<void> {
+  const post = new Post({
+    platform: 'discord',
+    ledger: keepNothing,
+    languages: ['en'],
+    handle: async (message) => noticeOf(message, message.text ?? ''),
+    askOnce: async (message) => noticeOf(message, ''),
+    say: async (_, { say }) => say,
+    suggest: async () => [],
+    commands: async () => [],
+    rooms: async () => [],
+    limits: { memberIn10s: 1e9, chatInMinute: 1e9 },
+  });
+  await startDiscord(post, { token, apiRoot, log: pino({ level: 'silent' }) });
+}
+
+const bots = new Map([
+  ['bare', bare],
+  ['adapter', adapter],
+  ['ours', ours],
+]);
+await bots.get(which)?.();
 process.send?.('ready');

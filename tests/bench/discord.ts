@@ -25,6 +25,8 @@ const atOnce = 50;
 const perSecond = 40;
 const steady = 200;
 
+type Which = 'bare' | 'adapter' | 'ours';
+
 interface Figures {
   readonly perSecond: number;
   readonly busyMs: number;
@@ -104,7 +106,7 @@ class Load {
 const at = (values: readonly number[], share: number): number =>
   values.toSorted((a, b) => a - b)[Math.floor(values.length * share)] ?? Number.NaN;
 
-async function bot(which: 'bare' | 'ours', server: DiscordServer): Promise<ChildProcess> {
+async function bot(which: Which, server: DiscordServer): Promise<ChildProcess> {
   const child = fork(fileURLToPath(new URL('discord-bot.ts', import.meta.url)), [which, server.api], {
     execArgv: ['--import', 'tsx'],
     env: { ...process.env, DISCORD_TOKEN: server.token },
@@ -117,7 +119,7 @@ async function bot(which: 'bare' | 'ours', server: DiscordServer): Promise<Child
   return child;
 }
 
-async function measureBot(which: 'bare' | 'ours'): Promise<Figures> {
+async function measureBot(which: Which): Promise<Figures> {
   const load = new Load();
   await load.start();
   load.whole = which === 'ours';
@@ -140,22 +142,23 @@ async function measureBot(which: 'bare' | 'ours'): Promise<Figures> {
 }
 
 export async function run(): Promise<void> {
-  const ratios: number[] = [];
-  const added: number[] = [];
-  for (let round = 1; round <= rounds; round += 1) {
-    const bare = await measureBot('bare');
-    const ours = await measureBot('ours');
-    for (const [name, figures] of [
-      ['bare echo', bare],
-      ['full answer', ours],
-    ] as const)
+  const names = { bare: 'bare echo', adapter: 'adapter alone', ours: 'full answer' } as const;
+  const all: Record<Which, Figures[]> = { bare: [], adapter: [], ours: [] };
+  for (let round = 1; round <= rounds; round += 1)
+    for (const which of ['bare', 'adapter', 'ours'] as const) {
+      const figures = await measureBot(which);
+      all[which].push(figures);
       console.log(
-        `  ${round} ${name.padEnd(12)} ${figures.perSecond.toFixed(0).padStart(6)}/s with ${atOnce} at once, median ${figures.busyMs.toFixed(1)} ms; at ${perSecond}/s median ${figures.calmMs.toFixed(2)} ms, p99 ${figures.calmP99.toFixed(1)} ms`,
+        `  ${round} ${names[which].padEnd(14)} ${figures.perSecond.toFixed(0).padStart(6)}/s with ${atOnce} at once, median ${figures.busyMs.toFixed(1)} ms; at ${perSecond}/s median ${figures.calmMs.toFixed(2)} ms, p99 ${figures.calmP99.toFixed(1)} ms`,
       );
-    ratios.push(ours.perSecond / bare.perSecond);
-    added.push(ours.calmMs - bare.calmMs);
-  }
-  console.log(
-    `  full answer against bare echo: ${(at(ratios, 0.5) * 100).toFixed(0)} % of the throughput, ${at(added, 0.5).toFixed(2)} ms more at the median (median of ${rounds} rounds)`,
-  );
+    }
+  const beside = (which: Which, of: (one: Figures, bare: Figures) => number): number =>
+    at(
+      all[which].map((one, round) => of(one, all.bare[round] ?? one)),
+      0.5,
+    );
+  for (const which of ['adapter', 'ours'] as const)
+    console.log(
+      `  ${names[which]} beside a bare echo: ${(beside(which, (one, bare) => one.perSecond / bare.perSecond) * 100).toFixed(0)} % of the throughput, ${beside(which, (one, bare) => one.calmMs - bare.calmMs).toFixed(2)} ms more at the median (median of ${rounds} rounds)`,
+    );
 }

@@ -47,11 +47,20 @@ export interface Asked {
 
 export class Delivery {
   readonly #underWay = new Set<Promise<void>>();
+  readonly #words = new Map<string, Promise<ScreenWords>>();
   #ended = false;
 
   constructor(private readonly parts: DeliveryParts) {}
 
-  async words(locale: string | undefined): Promise<ScreenWords> {
+  /** The same few sentences under every answer: read once a language. */
+  words(locale: string | undefined): Promise<ScreenWords> {
+    const language = (locale ?? '').split('-')[0] ?? '';
+    const known = this.#words.get(language) ?? this.#readWords(locale);
+    this.#words.set(language, known);
+    return known;
+  }
+
+  async #readWords(locale: string | undefined): Promise<ScreenWords> {
     const { post } = this.parts;
     const say = (id: string): Promise<string> => post.say(locale, { say: id });
     const [typeIt, pick, more, again] = await Promise.all([
