@@ -21,6 +21,8 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['contracts', '../units/show.ts'],
   ['store', '../dialogue/turn.ts'],
   ['render', '../app.ts'],
+  ['places', '../dialogue/turn.ts'],
+  ['engineering', '../places/coast.ts'],
 ];
 const allowed: readonly [folder: string, imported: string][] = [
   ['engineering', '../units/show.ts'],

@@ -43,7 +43,14 @@ it("an error of the client is told without its address, which holds the interact
     { files: undefined, body: undefined },
   );
   let written = '';
-  const log = pino({}, { write: (text: string) => void (written += text) });
+  const log = pino(
+    {},
+    {
+      write: (text: string) => {
+        written += text;
+      },
+    },
+  );
   log.error({ err: told(error) }, 'not answered');
   expect(written).toContain('10062');
   expect(written).not.toContain(interaction);
