@@ -94,7 +94,7 @@ export class Delivery {
       await this.parts.calls.withoutButtons(question.channel, question.id);
     } catch (error) {
       // Deleted meanwhile, or only the asker saw it: the buttons do no harm.
-      this.parts.log.debug({ err: told(error) }, 'the buttons of an answered question stay');
+      this.parts.log.debug({ fault: told(error) }, 'the buttons of an answered question stay');
     }
   }
 
@@ -137,7 +137,7 @@ export class Delivery {
       await this.#try(parcel, address, all);
     } catch (error) {
       if (!isUnclear(error)) throw error;
-      this.parts.log.warn({ parcel: parcel.id, err: told(error) }, 'an answer waits to be sent again');
+      this.parts.log.warn({ parcel: parcel.id, fault: told(error) }, 'an answer waits to be sent again');
       this.#later(this.#keepTrying(parcel, address, all));
     }
   }
@@ -155,7 +155,7 @@ export class Delivery {
       try {
         return await this.#try(parcel, address, all);
       } catch (error) {
-        log.warn({ parcel: parcel.id, err: told(error) }, 'an answer could not be sent');
+        log.warn({ parcel: parcel.id, fault: told(error) }, 'an answer could not be sent');
       }
     }
     // It stays in the outbox: the next start sends it, marked as a repeat.
@@ -170,7 +170,7 @@ export class Delivery {
     } catch (error) {
       if (!isClosed(error)) throw error;
       counters.closedTargets += 1;
-      log.info({ parcel: parcel.id, err: told(error) }, 'nothing can be posted there any more');
+      log.info({ parcel: parcel.id, fault: told(error) }, 'nothing can be posted there any more');
       await post.left(address.chat);
     }
     await post.delivered(parcel.id);
