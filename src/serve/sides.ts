@@ -61,7 +61,7 @@ export async function startDiscordSide(post: Post, settings: DiscordSettings, lo
   const discord = await startDiscord(post, { token, log, guild, apiRoot });
   return {
     said: discordReady(discord.client.user.username, discord.invite),
-    ended: never,
+    ended: discord.ended,
     live: () => Date.now() - Math.max(started, discord.lastHeartbeat()) < heartbeatMs,
     stop: () => discord.stop(),
   };

@@ -8,6 +8,7 @@ const benches: Readonly<Record<string, () => Promise<{ run(): Promise<void> }>>>
   understanding: () => import('./understanding.ts'),
   sizing: () => import('./sizing.ts'),
   simulation: () => import('./simulation.ts'),
+  discord: () => import('./discord.ts'),
   telegram: () => import('./telegram.ts'),
 };
 
