@@ -113,8 +113,9 @@ export function findTopics(input: TopicInput): TopicResult {
   const [top, second] = ranked;
   if (!top) return { topics: [], sure: false, heard };
   const clear = ranked.filter(([, tally]) => tally.clearest >= CLEAR);
-  const list =
-    clear.length > 1 && clear.includes(top) ? clear.sort((a, b) => a[1].first - b[1].first) : [top];
+  // What is asked in so many words wins over any number of nouns that only set the scene.
+  const named = clear.includes(top) || top[1].clearest < ENOUGH ? clear : [];
+  const list = named.length > 0 ? named.toSorted((a, b) => a[1].first - b[1].first) : [top];
   const sure = top[1].sum > ENOUGH && (list.length > 1 || top[1].sum - (second?.[1].sum ?? 0) >= 2);
   return { topics: list.map(([topic]) => topic), sure, heard };
 }
