@@ -25,6 +25,8 @@ const LENGTHS = new Set([
 ]);
 /** With one of these a weight is what hangs or falls, and no strength. */
 const WEIGHED = new Set(['fall_factor', 'fall_m', 'span_m', 'sag_m', 'angle_deg', 'leg_a_deg', 'use']);
+/** Units of lines that span something. */
+const SPANS = new Set(['m', 'ft', 'yd']);
 const NEVER_LENGTH = new Set(['force', 'mass', 'temperature', 'time', 'stress']);
 
 export interface Measured extends Pick<Collector, 'mentions' | 'problems'> {
@@ -73,7 +75,8 @@ export function readMeasures(
   const collector = new Collector(facts, textOf);
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
-  const cues = language.roles.all(words);
+  // They may overlap: in "in a hole diameter 16" one cue ends where the next begins.
+  const cues = language.roles.overlapping(words);
   const timed = readTimed(all, words, language);
   // "Between the two bolts" counts nothing.
   const plain = untimed(all, timed).filter(
@@ -151,6 +154,9 @@ export function readMeasures(
     [...collector.mentions, ...values].some(({ fact }) => WEIGHED.has(fact)) || open.some(isAngle);
   const manyAsked = asked !== null && collector.isMany(asked) && answers.length > 1;
   const money = open.filter(({ unit }) => dimensionOf(unit) === 'money');
+  const metals = new Set(
+    values.flatMap(({ fact, value, denied }) => (fact === 'metal' && !denied ? value : [])),
+  );
   const priced = money.length > 0 || collector.mentions.some(({ fact }) => fact === 'unit_cost');
   for (const quantity of open) {
     const beside = besideOf(quantity);
@@ -164,6 +170,7 @@ export function readMeasures(
       collector.mismatch(asked, quantity);
   }
   readPeriods();
+  readSpan();
   for (const { from, to, said } of language.temperatures.all(words))
     for (const celsius of said) collector.put('temperature_c', celsius, from, to, null);
   return { mentions: collector.mentions, problems: collector.problems, naming };
@@ -235,9 +242,18 @@ export function readMeasures(
     const { unit, thread, fraction, to } = quantity;
     const named = collector.mentions.some(({ fact }) => fact === 'unit_cost');
     if (dimensionOf(unit) === 'money')
-      return named || money.length > 1 || ofMetal(quantity) || present(language.either);
+      return named || money.length > 1 || ofMetal(quantity) || present(language.either) || metals.size > 1;
     const joined = money.some(({ from }) => from > to && language.list.covers(words.slice(to, from)));
     return priced && unit === null && !thread && !fraction && (joined || ofMetal(quantity));
+  }
+
+  /** "Slackline at 4 kN, 25 m": the one length that nothing else was said of. */
+  function readSpan(): void {
+    const spans = open.filter(({ unit }) => SPANS.has(unit ?? ''));
+    const [span] = spans;
+    const named = collector.mentions.some(({ fact }) => fact === 'span_m');
+    const line = values.some(({ fact, value }) => fact === 'use' && value === 'highline');
+    if (span && spans.length === 1 && line && !named && asked === null) collector.possible('span_m', span);
   }
 
   function readPeriods(): void {

@@ -92,6 +92,14 @@ export class PhraseTree<T> {
     return matches;
   }
 
+  /** Those of `all`, and those that begin inside one of them and reach beyond it. */
+  overlapping(words: readonly Word[]): Match<T>[] {
+    const all = this.all(words);
+    const begun = new Set(all.map(({ from }) => from));
+    const more = this.everywhere(words).filter(({ from }) => !begun.has(from));
+    return more.length === 0 ? all : [...all, ...more].sort((a, b) => a.from - b.from);
+  }
+
   /** Whether a phrase covers exactly these words. */
   covers(words: readonly Word[]): boolean {
     return words.length > 0 && this.longest(words, 0)?.to === words.length;

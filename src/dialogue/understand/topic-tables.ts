@@ -73,6 +73,7 @@ export const IMPLIED: Readonly<Record<string, string>> = {
 /** Told in any way, these leave no doubt what it is about. */
 export const TOLD: Readonly<Record<string, string>> = {
   proof_tests: 'pulltest-result',
+  cartridge: 'adhesive',
   stopped_kn: 'pulltest-result',
   pulls_other_kn: 'compare',
 };
@@ -90,5 +91,7 @@ export const HIDES: Readonly<Record<string, readonly string[]>> = {
   settings: ['adhesive', 'material', 'hole'],
   permission: ['material'],
 };
+
+export const PRICES: readonly string[] = ['unit_cost', 'labour_cost'];
 
 export const PLACE: readonly string[] = ['environment', 'sea_distance_m', 'climate', 'rock'];

@@ -2,7 +2,7 @@
 import type { Language } from './compile.ts';
 import type { Mention } from './mention.ts';
 import type { Word } from './phrases.ts';
-import { COMPARED, HIDES, IMPLIED, JUDGED, LOADS, PLACE, TOLD, WHOLE } from './topic-tables.ts';
+import { COMPARED, HIDES, IMPLIED, JUDGED, LOADS, PLACE, PRICES, TOLD, WHOLE } from './topic-tables.ts';
 
 /** A sum below this is no topic. */
 const ENOUGH = 3;
@@ -86,6 +86,11 @@ export function findTopics(input: TopicInput): TopicResult {
   if (input.pulls || spokenOf.has('pulls_kn')) add('pulltest-result', 4, words.length);
   for (const [fact, topic] of Object.entries(TOLD))
     if (free && spokenOf.has(fact)) add(topic, CLEAR, words.length);
+  // "304 for 6 euros and 316 for 9" weighs prices, whatever else is asked of the metals.
+  const metals = new Set(
+    mentions.flatMap(({ fact, value, denied }) => (fact === 'metal' && !denied ? value : [])),
+  );
+  if (free && metals.size > 1 && PRICES.some((fact) => spokenOf.has(fact))) add('cost', CLEAR, words.length);
   if (free && judged && WHOLE.some((facts) => facts.every((fact) => spokenOf.has(fact)))) {
     add('embedment', CLEAR + 1, words.length);
     if (!LOADS.some((fact) => spokenOf.has(fact))) tallies.delete('load');
