@@ -35,7 +35,8 @@ export interface Measured extends Pick<Collector, 'mentions' | 'problems'> {
 }
 
 function fits(role: string, item: Item, unitOf: (fact: string) => string): boolean {
-  if (role === 'ignore') return true;
+  // Hangers have a thickness of no interest, but not in µm.
+  if (role === 'ignore') return item.kind === 'size' || item.quantity.unit !== 'µm';
   if (item.kind === 'size') return role === 'hole_diameter_mm' || role === 'size';
   const { unit, fraction, thread, inWords, negative, low } = item.quantity;
   const dimension = dimensionOf(unit);
@@ -117,6 +118,7 @@ export function readMeasures(
         collector.quantity(fact, { ...quantity, unit: quantity.unit ?? unit });
   const naming: boolean[] = [];
   const open: Quantity[] = [];
+  const airs: Quantity[] = [];
   for (const [index, item] of items.entries()) {
     const told = assigned[index] ?? null;
     // "Load" beside a weight asks for the load.
@@ -139,7 +141,7 @@ export function readMeasures(
       open.push(quantity);
     else if (told.role === 'size') collector.lone(quantity);
     else if (told.role === 'air' && moist) collector.quantity('air_temperature_c', quantity);
-    else if (told.role === 'air') collector.unclear('temperature_c', quantity);
+    else if (told.role === 'air') airs.push(quantity);
     else collector.quantity(told.role, quantity);
   }
 
@@ -169,6 +171,9 @@ export function readMeasures(
     else if (!byUnit(quantity) && asked !== null && open.length === 1 && quantity.unit)
       collector.mismatch(asked, quantity);
   }
+  // The air's warmth is no answer, unless the rock's was told as well.
+  if (!collector.mentions.some(({ fact }) => fact === 'temperature_c'))
+    for (const air of airs) collector.unclear('temperature_c', air);
   readPeriods();
   readSpan();
   for (const { from, to, said } of language.temperatures.all(words))

@@ -38,7 +38,11 @@ const isLoad = (quantity: Quantity, words: readonly Word[], language: Language):
   const { unit, thread, fraction, negative, inWords, low, high, to } = quantity;
   const plain = !thread && !fraction && !negative && low === high;
   if (!plain || !['bare', 'force'].includes(dimensionOf(unit))) return false;
-  return counts(quantity, words, language) || !(inWords || language.plural.longest(words, to) !== null);
+  if (counts(quantity, words, language)) return true;
+  // "Bolt 4, 19.5 kN": a number right behind the bolt is its name or its size.
+  const before = language.roles.longest(words, quantity.from - 1);
+  const named = unit === null && before?.said.some(({ role, side }) => role === 'size' && side === 'after') === true;
+  return !named && !inWords && language.plural.longest(words, to) === null;
 };
 
 const isIn = (tree: PhraseTree<true>, words: readonly Word[], from: number, to: number): boolean =>

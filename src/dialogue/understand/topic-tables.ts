@@ -82,7 +82,7 @@ export const TOLD: Readonly<Record<string, string>> = {
 export const HIDES: Readonly<Record<string, readonly string[]>> = {
   'pulltest-record': ['pulltest-plan', 'pulltest-result', 'load', 'register', 'inspect', 'compare'],
   compare: ['pulltest-plan', 'pulltest-result', 'load'],
-  'pulltest-result': ['pulltest-plan', 'load', 'embedment', 'spacing'],
+  'pulltest-result': ['pulltest-plan', 'load', 'embedment', 'spacing', 'inspect'],
   'pulltest-plan': ['load', 'inspect', 'spacing'],
   'coating-life': ['material', 'inspect', 'cure'],
   cost: ['material', 'coating-life', 'adhesive', 'anchor', 'inspect'],
