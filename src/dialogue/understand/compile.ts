@@ -153,6 +153,8 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     smalltalk: set(vocabulary.smalltalk, 'smalltalk'),
     stopped: set(vocabulary.results?.stopped, 'results'),
     failed: set(vocabulary.results?.failed, 'results'),
+    priced: set(vocabulary.priced?.near, 'priced'),
+    weighed: set(vocabulary.priced?.unless, 'priced'),
     angled: set(vocabulary.angled, 'angle'),
     timed: set(vocabulary.timed, 'timed'),
     sheet: set(vocabulary.sheet, 'sheet'),

@@ -52,6 +52,7 @@ export const COMPARED: Readonly<Record<string, string>> = {
 /** Told without any question, these still tell what it is about. */
 export const IMPLIED: Readonly<Record<string, string>> = {
   signs: 'inspect',
+  test_purpose: 'pulltest-plan',
   hours_since: 'cure',
   step_hours: 'cure',
   sheet_hours: 'cure',

@@ -88,6 +88,8 @@ export const vocabularySchema = z.strictObject({
   }),
   /** Unit words, by the unit's id. */
   units: z.record(id, phrases),
+  /** Pounds are money in a message with one of these, unless it speaks of weight. */
+  priced: z.strictObject({ near: phrases, unless: phrases }).optional(),
   /** Unit words that are also ordinary words ("in"): they count only when nothing else can be meant. */
   weakUnits: phrases,
   /** What may follow a weak unit: "4 in deep". */
