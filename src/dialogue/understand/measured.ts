@@ -98,7 +98,9 @@ export function readMeasures(
     const { quantity } = item;
     const bareSize = role === 'size' && quantity.unit === null && !quantity.fraction && !quantity.thread;
     if (bareSize && pluralAhead(quantity.to)) return null;
-    return (bareSize ? 1 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
+    // "95 kg, tension?" asks for it.
+    const weight = role === 'tension_kn' && dimensionOf(quantity.unit) === 'mass';
+    return (bareSize ? 1 : 0) + (weight ? 2.5 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
   };
   const assigned = assignRoles(items, words, language, cues, values, doubtOf);
   const angled = present(language.angled);

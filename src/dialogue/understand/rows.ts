@@ -128,7 +128,7 @@ export function readRows(
     if (!isRow) continue;
     const stopped = cue === 'stopped' || pending === 'stopped_kn';
     // A single failure beside a row belongs to it: "… and one failed at 12".
-    const single = !stopped && quantities.length < shortest && next > 0;
+    const single = !stopped && next > 0 && (quantities.length < shortest || long.length === 1);
     const fact = stopped ? 'stopped_kn' : order[single ? next - 1 : next];
     if (fact === undefined) continue;
     if (!stopped && !single) next++;
