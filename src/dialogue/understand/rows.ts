@@ -41,7 +41,8 @@ const isLoad = (quantity: Quantity, words: readonly Word[], language: Language):
   if (counts(quantity, words, language)) return true;
   // "Bolt 4, 19.5 kN": a number right behind the bolt is its name or its size.
   const before = language.roles.longest(words, quantity.from - 1);
-  const named = unit === null && before?.said.some(({ role, side }) => role === 'size' && side === 'after') === true;
+  const named =
+    unit === null && before?.said.some(({ role, side }) => role === 'size' && side === 'after') === true;
   return !named && !inWords && language.plural.longest(words, to) === null;
 };
 

@@ -2,12 +2,15 @@
 import type { Language } from './compile.ts';
 import type { Mention } from './mention.ts';
 import type { Word } from './phrases.ts';
+import { findTogether } from './together.ts';
 import { COMPARED, HIDES, IMPLIED, JUDGED, LOADS, PLACE, PRICES, TOLD, WHOLE } from './topic-tables.ts';
 
 /** A sum below this is no topic. */
 const ENOUGH = 3;
 /** A second topic of its own needs a question as clear as these. */
 const CLEAR = 6;
+/** Words that tell a topic only together are never a clear question. */
+const TOGETHER = 2;
 /** What a cue counts that only names a number or a value. */
 const NAMING = 1;
 
@@ -51,11 +54,11 @@ export function findTopics(input: TopicInput): TopicResult {
   const { words, language, spokenOf, mentions } = input;
   const tallies = new Map<string, Tally>();
   const best = (): number => Math.max(0, ...[...tallies.values()].map(({ sum }) => sum));
-  const add = (topic: string, weight: number, at: number): void => {
+  const add = (topic: string, weight: number, at: number, clear = weight): void => {
     const tally = tallies.get(topic) ?? { sum: 0, clearest: 0, first: at };
     tally.sum += weight;
-    if (weight > tally.clearest) {
-      tally.clearest = weight;
+    if (clear > tally.clearest) {
+      tally.clearest = clear;
       tally.first = at;
     }
     tallies.set(topic, tally);
@@ -71,6 +74,10 @@ export function findTopics(input: TopicInput): TopicResult {
     }
   }
   for (const { topic, from, weight } of cues.values()) add(topic, weight, from);
+  const counts = (from: number, to: number): boolean => !input.spent[from] && !cuts(mentions, from, to);
+  const rules = language.vocabulary.together?.rules ?? [];
+  for (const { topic, weight, from } of findTogether(words, language.together, rules, counts))
+    add(topic, weight, from, Math.min(weight, TOGETHER));
   const heard = [...tallies.values()].some(({ clearest }) => clearest >= ENOUGH);
   const opens = (at: number): boolean =>
     at === 0 || words[at - 1]?.kind === 'mark' || (at === 1 && language.fillers.longest(words, 0)?.to === 1);

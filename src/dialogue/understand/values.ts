@@ -159,10 +159,7 @@ function otherMetals(
   // "My bolt is 316, the hanger that touches it is plated": between two metals a fitting takes up the second.
   const [first, second] = metals;
   const takenUp =
-    first !== undefined &&
-    second !== undefined &&
-    metals.length === 2 &&
-    fittingIn(first.to, second.from);
+    first !== undefined && second !== undefined && metals.length === 2 && fittingIn(first.to, second.from);
   // "The hangers are 304 but the bolts are plated".
   const toldFirst =
     first !== undefined &&

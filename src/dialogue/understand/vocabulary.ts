@@ -159,6 +159,20 @@ export const vocabularySchema = z.strictObject({
 
   /** topic → weight → phrases. */
   topics: z.record(id, z.record(z.string().regex(/^[1-9][0-9]?$/), phrases)),
+  /** Groups of words, and the topics that one word of each group tell together, in any order. */
+  together: z
+    .strictObject({
+      groups: z.record(id, phrases),
+      rules: z.array(
+        z.strictObject({
+          topic: id,
+          weight: z.int().min(1).max(9),
+          all: z.array(id).min(2),
+          none: z.array(id).optional(),
+        }),
+      ),
+    })
+    .optional(),
   /** "ok?", "good enough?": the topic then follows from the facts. */
   judge: phrases,
   /** Begins a question. */
