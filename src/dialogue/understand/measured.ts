@@ -25,6 +25,8 @@ const LENGTHS = new Set([
 ]);
 /** With one of these a weight is what hangs or falls, and no strength. */
 const WEIGHED = new Set(['fall_factor', 'fall_m', 'span_m', 'sag_m', 'angle_deg', 'leg_a_deg', 'use']);
+/** Forces of lines and ropes, which nobody tells in kg. */
+const PULLED = new Set(['tension_kn', 'rope_peak_kn', 'characteristic_kn']);
 /** Units of lines that span something. */
 const SPANS = new Set(['m', 'ft', 'yd']);
 const NEVER_LENGTH = new Set(['force', 'mass', 'temperature', 'time', 'stress']);
@@ -99,7 +101,7 @@ export function readMeasures(
     const bareSize = role === 'size' && quantity.unit === null && !quantity.fraction && !quantity.thread;
     if (bareSize && pluralAhead(quantity.to)) return null;
     // "95 kg, tension?" asks for it.
-    const weight = role === 'tension_kn' && dimensionOf(quantity.unit) === 'mass';
+    const weight = PULLED.has(role) && dimensionOf(quantity.unit) === 'mass';
     return (bareSize ? 1 : 0) + (weight ? 2.5 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
   };
   const assigned = assignRoles(items, words, language, cues, values, doubtOf);

@@ -94,7 +94,9 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
       from = load.to;
       continue;
     }
-    if (last && !joins(last, load, words, language)) close();
+    // "30, 29, 31 kN and 27, 26 kN": the unit ends a row that began without one.
+    const ended = last?.unit != null && load.unit === null && row[0]?.unit === null;
+    if (last && (ended || !joins(last, load, words, language))) close();
     row.push(load);
   }
   close();

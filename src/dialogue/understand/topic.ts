@@ -74,7 +74,8 @@ export function findTopics(input: TopicInput): TopicResult {
     }
   }
   for (const { topic, from, weight } of cues.values()) add(topic, weight, from);
-  const counts = (from: number, to: number): boolean => !input.spent[from] && !cuts(mentions, from, to);
+  const named = mentions.filter(({ value }) => typeof value !== 'number');
+  const counts = (from: number, to: number): boolean => !input.spent[from] && !cuts(named, from, to);
   const rules = language.vocabulary.together?.rules ?? [];
   for (const { topic, weight, from } of findTogether(words, language.together, rules, counts))
     add(topic, weight, from, Math.min(weight, TOGETHER));
@@ -126,8 +127,8 @@ export function findTopics(input: TopicInput): TopicResult {
   if (!top) return { topics: [], sure: false, heard };
   const clear = ranked.filter(([, tally]) => tally.clearest >= CLEAR);
   // What is asked in so many words wins over any number of nouns that only set the scene.
-  const named = clear.includes(top) || top[1].clearest < ENOUGH ? clear : [];
-  const list = named.length > 0 ? named.toSorted((a, b) => a[1].first - b[1].first) : [top];
+  const meant = clear.includes(top) || top[1].clearest < ENOUGH ? clear : [];
+  const list = meant.length > 0 ? meant.toSorted((a, b) => a[1].first - b[1].first) : [top];
   const sure = top[1].sum > ENOUGH && (list.length > 1 || top[1].sum - (second?.[1].sum ?? 0) >= 2);
   return { topics: list.map(([topic]) => topic), sure, heard };
 }
