@@ -27,6 +27,8 @@ const LENGTHS = new Set([
 const WEIGHED = new Set(['fall_factor', 'fall_m', 'span_m', 'sag_m', 'angle_deg', 'leg_a_deg', 'use']);
 /** They are told of a stretched line only. */
 const LINES = new Set(['tension_kn', 'sag_m', 'line_g_per_m']);
+/** Forces of lines and ropes, which nobody tells in kg. */
+const PULLED = new Set(['tension_kn', 'rope_peak_kn', 'characteristic_kn']);
 /** Units of lines that span something. */
 const SPANS = new Set(['m', 'ft', 'yd']);
 const NEVER_LENGTH = new Set(['force', 'mass', 'temperature', 'time', 'stress']);
@@ -37,7 +39,8 @@ export interface Measured extends Pick<Collector, 'mentions' | 'problems'> {
 }
 
 function fits(role: string, item: Item, unitOf: (fact: string) => string): boolean {
-  if (role === 'ignore') return true;
+  // Hangers have a thickness of no interest, but not in µm.
+  if (role === 'ignore') return item.kind === 'size' || item.quantity.unit !== 'µm';
   if (item.kind === 'size') return role === 'hole_diameter_mm' || role === 'size';
   const { unit, fraction, thread, inWords, negative, low } = item.quantity;
   const dimension = dimensionOf(unit);
@@ -117,7 +120,9 @@ export function readMeasures(
     const { quantity } = item;
     const bareSize = role === 'size' && quantity.unit === null && !quantity.fraction && !quantity.thread;
     if (bareSize && pluralAhead(quantity.to)) return null;
-    return (bareSize ? 1 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
+    // "95 kg, tension?" asks for it.
+    const weight = PULLED.has(role) && dimensionOf(quantity.unit) === 'mass';
+    return (bareSize ? 1 : 0) + (weight ? 2.5 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
   };
   const assigned = assignRoles(items, words, language, cues, values, doubtOf);
   const angled = present(language.angled);
@@ -140,6 +145,7 @@ export function readMeasures(
   );
   const naming: boolean[] = [];
   const open: Quantity[] = [];
+  const airs: Quantity[] = [];
   for (const [index, item] of items.entries()) {
     const told = assigned[index] ?? null;
     // "Load" beside a weight asks for the load.
@@ -163,7 +169,7 @@ export function readMeasures(
       open.push(quantity);
     else if (told.role === 'size') collector.lone(quantity);
     else if (told.role === 'air' && moist) collector.quantity('air_temperature_c', quantity);
-    else if (told.role === 'air') collector.unclear('temperature_c', quantity);
+    else if (told.role === 'air') airs.push(quantity);
     else collector.quantity(told.role, quantity);
   }
 
@@ -193,6 +199,9 @@ export function readMeasures(
     else if (!byUnit(quantity) && asked !== null && open.length === 1 && quantity.unit)
       collector.mismatch(asked, quantity);
   }
+  // The air's warmth is no answer, unless the rock's was told as well.
+  if (!collector.mentions.some(({ fact }) => fact === 'temperature_c'))
+    for (const air of airs) collector.unclear('temperature_c', air);
   readPeriods();
   readSpan();
   for (const { from, to, said } of language.temperatures.all(words))

@@ -140,6 +140,8 @@ function range(first: Quantity, words: readonly Word[], language: Language): Qua
   if (joint === undefined || first.thread || (dash !== null && isDashed(words, first, language)))
     return first;
   const second = one(words, joint, language);
+  // "12x150 or 16x150": two sizes.
+  if (second !== null && language.by.longest(words, second.to, true) !== null) return first;
   if (second === null || second.thread || (first.unit && second.unit && first.unit !== second.unit))
     return first;
   if (dash !== null && words[dash]?.close !== words[dash - 1]?.close) return first;

@@ -65,6 +65,10 @@ function gaps(items: readonly Item[], words: readonly Word[], cues: readonly Mat
 const parted = (words: readonly Word[], from: number, to: number, by: PhraseTree<true>): boolean =>
   words.slice(from, to).some((_, at) => by.longest(words, from + at) !== null);
 
+/** "7 euro and labour 10": what follows the "and" belongs to the next number. */
+const joined = (words: readonly Word[], from: number, to: number, language: Language): number =>
+  from < to && language.and.longest(words, from) !== null ? 1 : 0;
+
 /** "20 goujons de 10", "30 broches à 12 €": what is counted is also measured or has a price. */
 const measures = (choice: Candidate, before: Candidate | null | undefined, last: number): boolean =>
   MEASURED.has(choice.role) && before?.role === 'count' && choice.cue === last && before.cue === last;
@@ -93,7 +97,7 @@ export function assignRoles(
       const steps =
         side === 'before'
           ? 0.2 + 0.9 * stepsBetween(words, cue.to, from, language, mentions)
-          : stepsBetween(words, to, cue.from, language, mentions);
+          : stepsBetween(words, to, cue.from, language, mentions) + joined(words, to, cue.from, language);
       for (const { role, side: asked, doubt } of cue.said) {
         // "12, holes of 14" counts no holes.
         const apartFrom = parted(words, to, cue.from, language.parting) || words[to]?.text === ',';

@@ -38,7 +38,12 @@ const isLoad = (quantity: Quantity, words: readonly Word[], language: Language):
   const { unit, thread, fraction, negative, inWords, low, high, to } = quantity;
   const plain = !thread && !fraction && !negative && low === high;
   if (!plain || !['bare', 'force'].includes(dimensionOf(unit))) return false;
-  return counts(quantity, words, language) || !(inWords || language.plural.longest(words, to) !== null);
+  if (counts(quantity, words, language)) return true;
+  // "Bolt 4, 19.5 kN": a number right behind the bolt is its name or its size.
+  const before = language.roles.longest(words, quantity.from - 1);
+  const named =
+    unit === null && before?.said.some(({ role, side }) => role === 'size' && side === 'after') === true;
+  return !named && !inWords && language.plural.longest(words, to) === null;
 };
 
 /** Where the last of such words ends, -1 if there is none. */
@@ -156,7 +161,7 @@ export function readRows(
     if (!isRow) continue;
     const stopped = cue === 'stopped' || pending === 'stopped_kn';
     // A single failure beside a row belongs to it: "… and one failed at 12".
-    const single = !stopped && quantities.length < shortest && next > 0;
+    const single = !stopped && next > 0 && (quantities.length < shortest || long.length === 1);
     const fact = stopped ? 'stopped_kn' : order[single ? next - 1 : next];
     if (fact === undefined) continue;
     if (!stopped && !single) next++;

@@ -52,6 +52,7 @@ export const COMPARED: Readonly<Record<string, string>> = {
 
 /** Told without any question, these still tell what it is about. */
 export const IMPLIED: Readonly<Record<string, string>> = {
+  signs: 'inspect',
   hours_since: 'cure',
   step_hours: 'cure',
   sheet_hours: 'cure',
@@ -86,8 +87,8 @@ export const HIDES: Readonly<Record<string, readonly string[]>> = {
   'pulltest-record': ['pulltest-plan', 'pulltest-result', 'load', 'register', 'inspect', 'compare'],
   compare: ['pulltest-plan', 'pulltest-result', 'load', 'inspect', 'hole'],
   spacing: ['hole'],
-  'pulltest-result': ['pulltest-plan', 'load', 'embedment'],
-  'pulltest-plan': ['load', 'inspect'],
+  'pulltest-result': ['pulltest-plan', 'load', 'embedment', 'spacing'],
+  'pulltest-plan': ['load', 'inspect', 'spacing'],
   'coating-life': ['material', 'inspect', 'cure', 'load'],
   cost: ['material', 'coating-life', 'adhesive', 'anchor', 'inspect'],
   remind: ['inspect', 'cure', 'material', 'register', 'cost', 'pulltest-plan', 'cautions'],

@@ -2,6 +2,7 @@
 import type { Language } from './compile.ts';
 import type { Mention } from './mention.ts';
 import type { Word } from './phrases.ts';
+import { findTogether } from './together.ts';
 import {
   COMPARED,
   HIDES,
@@ -19,6 +20,8 @@ import {
 const ENOUGH = 3;
 /** A second topic of its own needs a question as clear as these. */
 const CLEAR = 6;
+/** Words that tell a topic only together are never a clear question. */
+const TOGETHER = 2;
 /** What a cue counts that only names a number or a value. */
 const NAMING = 1;
 
@@ -62,11 +65,11 @@ export function findTopics(input: TopicInput): TopicResult {
   const { words, language, spokenOf, mentions } = input;
   const tallies = new Map<string, Tally>();
   const best = (): number => Math.max(0, ...[...tallies.values()].map(({ sum }) => sum));
-  const add = (topic: string, weight: number, at: number): void => {
+  const add = (topic: string, weight: number, at: number, clear = weight): void => {
     const tally = tallies.get(topic) ?? { sum: 0, clearest: 0, first: at };
     tally.sum += weight;
-    if (weight > tally.clearest) {
-      tally.clearest = weight;
+    if (clear > tally.clearest) {
+      tally.clearest = clear;
       tally.first = at;
     }
     tallies.set(topic, tally);
@@ -82,6 +85,11 @@ export function findTopics(input: TopicInput): TopicResult {
     }
   }
   for (const { topic, from, weight } of cues.values()) add(topic, weight, from);
+  const named = mentions.filter(({ value }) => typeof value !== 'number');
+  const counts = (from: number, to: number): boolean => !input.spent[from] && !cuts(named, from, to);
+  const rules = language.vocabulary.together?.rules ?? [];
+  for (const { topic, weight, from } of findTogether(words, language.together, rules, counts))
+    add(topic, weight, from, Math.min(weight, TOGETHER));
   const heard = [...tallies.values()].some(({ clearest }) => clearest >= ENOUGH);
   const opens = (at: number): boolean =>
     at === 0 || words[at - 1]?.kind === 'mark' || (at === 1 && language.fillers.longest(words, 0)?.to === 1);
@@ -143,8 +151,9 @@ export function findTopics(input: TopicInput): TopicResult {
   const [top, second] = ranked;
   if (!top) return { topics: [], sure: false, heard };
   const clear = ranked.filter(([, tally]) => tally.clearest >= CLEAR);
-  const list =
-    clear.length > 1 && clear.includes(top) ? clear.sort((a, b) => a[1].first - b[1].first) : [top];
+  // What is asked in so many words wins over any number of nouns that only set the scene.
+  const meant = clear.includes(top) || top[1].clearest < ENOUGH ? clear : [];
+  const list = meant.length > 0 ? meant.toSorted((a, b) => a[1].first - b[1].first) : [top];
   const sure = top[1].sum > ENOUGH && (list.length > 1 || top[1].sum - (second?.[1].sum ?? 0) >= 2);
   return { topics: list.map(([topic]) => topic), sure, heard };
 }
