@@ -35,7 +35,7 @@ if (!process.argv.includes('--if-stale') || (await isStale())) {
     format: 'esm',
     target: 'node20',
     // Compiled modules and CommonJS packages that look for files beside themselves stay outside.
-    external: ['better-sqlite3', 'pino'],
+    external: ['better-sqlite3', 'canvas', 'pino'],
     banner: {
       js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
     },
