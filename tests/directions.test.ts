@@ -25,6 +25,8 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['pictures', '../engineering/index.ts'],
   ['render', '../pictures/index.ts'],
   ['advice', '../pictures/index.ts'],
+  ['places', '../dialogue/turn.ts'],
+  ['engineering', '../places/coast.ts'],
 ];
 const allowed: readonly [folder: string, imported: string][] = [
   ['engineering', '../units/show.ts'],

@@ -6,6 +6,7 @@ import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
 import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
+import type { Places } from '../places/seas.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
 import { type ClubWish, changedClub, clubLines, wishesNothing, withClub, withoutClub } from './club.ts';
@@ -25,7 +26,7 @@ export interface Answered {
 /** What came of a message, but for the language and the clock. */
 interface Answer {
   readonly session: Session;
-  readonly turn: Omit<Turn, 'language' | 'units' | 'resumed'>;
+  readonly turn: Omit<Turn, 'language' | 'units' | 'resumed' | 'lead'>;
   readonly club?: ClubSettings;
 }
 
@@ -68,6 +69,7 @@ export class Dialogue {
     readonly desk: Desk,
     readonly ears: Ears,
     readonly options: DialogueOptions,
+    readonly places: Places | null = null,
   ) {}
 
   #advise(topic: string, facts: Facts): Promise<Advice> {
@@ -82,7 +84,14 @@ export class Dialogue {
   async turn(before: Session, message: Message, own = 'en', club = emptyClub): Promise<Answered> {
     const { rules } = this.desk;
     const held = withClub(before, club.facts);
-    const { read, language } = await readMessage(rules, this.ears, held, message, before.language ?? own);
+    const { read, language } = await readMessage(
+      rules,
+      this.ears,
+      held,
+      message,
+      before.language ?? own,
+      this.places,
+    );
     const at = message.at ?? new Date().toISOString();
     const resumed = isLater(before.at, at) && Object.keys(factsOf(rules, before)).length > 0;
     const answer = await this.#answerTo(held, read, club, message);
@@ -95,6 +104,7 @@ export class Dialogue {
         language,
         units: answer.session.units ?? (answer.club ?? club).units ?? 'metric',
         resumed: resumed && read.kind !== 'restart',
+        lead: read.kind === 'told' ? (read.lines ?? []) : [],
       },
       ...(answer.club === undefined ? {} : { club: answer.club }),
     };

@@ -3,10 +3,14 @@ import type { Kysely, Transaction } from 'kysely';
 import type { Posting } from '../contracts/ledger.ts';
 import type { Rendered } from '../contracts/reply.ts';
 import { emptyClub } from '../contracts/session.ts';
+import { applyChanges, recordsIn } from './records.ts';
 import { clubIn, renderedIn, sessionIn, type Tables } from './shapes.ts';
 import type { Kept, Store } from './store.ts';
 
 type Database = Kysely<Tables> | Transaction<Tables>;
+
+/** A chat that was left before it was ever known to be joined. */
+const neverJoined = '';
 
 /** False: somebody claimed it before. */
 async function claim(db: Database, id: string, at: string): Promise<boolean> {
@@ -26,8 +30,9 @@ async function putOut(db: Database, posting: Posting, rendered: Rendered, at: st
     .execute();
 }
 
-async function write(db: Database, { talk, at, session, club }: Kept): Promise<void> {
+async function write(db: Database, { talk, at, session, club, changes = [] }: Kept): Promise<void> {
   const { chat, room, user } = talk;
+  await applyChanges(db, chat, user, at, changes);
   if (session !== undefined) {
     const body = JSON.stringify(session);
     await db
@@ -51,6 +56,8 @@ async function write(db: Database, { talk, at, session, club }: Kept): Promise<v
 
 export function keeping(db: Kysely<Tables>): Store {
   return {
+    records: recordsIn(db),
+
     async loadSession({ chat, room, user }) {
       const row = await db
         .selectFrom('talks')
@@ -72,15 +79,15 @@ export function keeping(db: Kysely<Tables>): Store {
     },
 
     async keep(kept) {
-      const { posting, rendered, at } = kept;
-      if (posting === undefined) {
+      const { posting, rendered, at, changes = [] } = kept;
+      if (posting === undefined && changes.length === 0) {
         await write(db, kept);
         return true;
       }
       return db.transaction().execute(async (within) => {
-        if (!(await claim(within, posting.claim, at))) return false;
+        if (posting !== undefined && !(await claim(within, posting.claim, at))) return false;
         await write(within, kept);
-        if (rendered) await putOut(within, posting, rendered, at);
+        if (posting !== undefined && rendered) await putOut(within, posting, rendered, at);
         return true;
       });
     },
@@ -115,11 +122,22 @@ export function keeping(db: Kysely<Tables>): Store {
         .executeTakeFirst();
       if (numInsertedOrUpdatedRows === 1n) return true;
       await db.updateTable('chats').set({ paused: 0 }).where('chat', '=', chat).execute();
-      return false;
+      const { numUpdatedRows } = await db
+        .updateTable('chats')
+        .set({ joined: at })
+        .where('chat', '=', chat)
+        .where('joined', '=', neverJoined)
+        .executeTakeFirst();
+      return numUpdatedRows === 1n;
     },
 
     async left(chat) {
-      await db.updateTable('chats').set({ paused: 1 }).where('chat', '=', chat).execute();
+      const [platform = ''] = chat.split(':');
+      await db
+        .insertInto('chats')
+        .values({ chat, platform, joined: neverJoined, paused: 1 })
+        .onConflict((conflict) => conflict.column('chat').doUpdateSet({ paused: 1 }))
+        .execute();
     },
 
     async isPaused(chat) {
@@ -129,7 +147,7 @@ export function keeping(db: Kysely<Tables>): Store {
 
     async moved(from, to) {
       await db.transaction().execute(async (within) => {
-        for (const table of ['talks', 'clubs', 'chats'] as const) {
+        for (const table of ['talks', 'clubs', 'chats', 'records', 'record_steps'] as const) {
           // The new id may have been spoken to already: what was there before the move is what the members know.
           const old = await within
             .selectFrom(table)

@@ -59,4 +59,36 @@ export const migrations: Record<string, Migration> = {
         .execute();
     },
   },
+  '004-records': {
+    async up(db: Kysely<unknown>): Promise<void> {
+      await db.schema
+        .createTable('records')
+        .addColumn('chat', 'text', (column) => column.notNull())
+        .addColumn('id', 'text', (column) => column.notNull())
+        .addColumn('kind', 'text', (column) => column.notNull())
+        .addColumn('author', 'text')
+        .addColumn('at', 'text', (column) => column.notNull())
+        .addColumn('version', 'integer', (column) => column.notNull())
+        .addColumn('withdrawn', 'integer', (column) => column.notNull())
+        .addColumn('body', 'text', (column) => column.notNull())
+        .addPrimaryKeyConstraint('records_key', ['chat', 'id'])
+        .execute();
+      await db.schema
+        .createIndex('records_of_a_kind')
+        .on('records')
+        .columns(['chat', 'kind', 'at'])
+        .execute();
+      await db.schema
+        .createTable('record_steps')
+        .addColumn('chat', 'text', (column) => column.notNull())
+        .addColumn('id', 'text', (column) => column.notNull())
+        .addColumn('version', 'integer', (column) => column.notNull())
+        .addColumn('did', 'text', (column) => column.notNull())
+        .addColumn('member', 'text')
+        .addColumn('at', 'text', (column) => column.notNull())
+        .addColumn('body', 'text', (column) => column.notNull())
+        .addPrimaryKeyConstraint('record_steps_key', ['chat', 'id', 'version'])
+        .execute();
+    },
+  },
 };

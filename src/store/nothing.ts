@@ -1,8 +1,10 @@
+import { noRecords } from '../contracts/record.ts';
 import { emptyClub } from '../contracts/session.ts';
 import type { Store } from './store.ts';
 
 /** For one question without a tomorrow (`chough ask`): nothing is kept. */
 export const keepNothing: Store = {
+  records: noRecords,
   loadSession: () => Promise.resolve(null),
   loadClub: () => Promise.resolve(emptyClub),
   keep: () => Promise.resolve(true),

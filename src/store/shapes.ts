@@ -1,5 +1,6 @@
 /** How what is kept looks in the database. A row of another shape (an older program) is not guessed at. */
 import { z } from 'zod';
+import type { RecordBody } from '../contracts/record.ts';
 import type { Rendered } from '../contracts/reply.ts';
 import type { ClubSettings, Session } from '../contracts/session.ts';
 
@@ -9,6 +10,25 @@ export interface Tables {
   claims: { claim: string; at: string };
   outbox: { id: string; platform: string; address: string; body: string; at: string };
   chats: { chat: string; platform: string; joined: string; paused: number };
+  records: {
+    chat: string;
+    id: string;
+    kind: string;
+    author: string | null;
+    at: string;
+    version: number;
+    withdrawn: number;
+    body: string;
+  };
+  record_steps: {
+    chat: string;
+    id: string;
+    version: number;
+    did: string;
+    member: string | null;
+    at: string;
+    body: string;
+  };
 }
 
 const value = z.union([z.string(), z.number(), z.array(z.number())]);
@@ -65,3 +85,11 @@ export function renderedIn(body: string): Rendered | null {
   const parsed = renderedSchema.safeParse(JSON.parse(body));
   return parsed.success ? (parsed.data as unknown as Rendered) : null;
 }
+
+const bodySchema: z.ZodType<RecordBody> = z.strictObject({
+  facts: factsSchema,
+  texts: z.record(z.string(), z.string()),
+});
+
+/** A record that cannot be read is a fault of the store, and is never passed over silently. */
+export const recordBodyIn = (body: string): RecordBody => bodySchema.parse(JSON.parse(body));

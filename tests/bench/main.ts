@@ -9,6 +9,7 @@ const benches: Readonly<Record<string, () => Promise<{ run(): Promise<void> }>>>
   sizing: () => import('./sizing.ts'),
   pictures: () => import('./pictures.ts'),
   simulation: () => import('./simulation.ts'),
+  telegram: () => import('./telegram.ts'),
 };
 
 const wanted = process.argv.slice(2);
