@@ -7,6 +7,7 @@ import {
   boxes,
   type Dot,
   type Layer,
+  merged,
   type Paint,
   points,
   type Stroke,
@@ -88,7 +89,7 @@ export function framed(frame: Frame): TopLevelSpec {
     },
     autosize: 'none',
     background: colours.card,
-    layer: [
+    layer: merged([
       ...frame.layers,
       writing(title, x, sizes.edge - top + sizes.title / 2, {
         size: sizes.title,
@@ -99,7 +100,7 @@ export function framed(frame: Frame): TopLevelSpec {
         ? []
         : [writing(above, x, -aboveHeight + sizes.text / 2 - 4, { colour: colours.soft, limit: full })]),
       ...key.layers,
-    ],
+    ]),
     config: {
       font,
       view: { stroke: null },

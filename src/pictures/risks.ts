@@ -37,7 +37,7 @@ export function rankedRisks(data: RiskData, texts: RiskTexts): TopLevelSpec {
     const long = Math.max(1, (perYear / most) * longest);
     layers.push(
       boxes([{ x: 0, y, width: long, height: bar }], act ? paints.act : paints.watch),
-      writing([texts.share(perYear)], long + 6, y + bar / 2, { bold: act, limit: width - long - 6 }),
+      writing([texts.share(perYear)], long + 6, y + bar / 2, { bold: act, limit: width }),
     );
     y += bar + 10;
   });
