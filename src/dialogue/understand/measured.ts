@@ -43,7 +43,8 @@ function fits(role: string, item: Item, unitOf: (fact: string) => string): boole
   if (role === 'size') return (dimension === 'length' && unit !== 'µm') || (bare && !inWords && !negative);
   if (role === 'air') return dimension === 'temperature' || dimension === 'degree';
   const expected = dimensionOfFact(unitOf(role));
-  if (thread && expected !== 'length') return false;
+  // "M12" is a bolt or its hole and no depth.
+  if (thread) return role === 'diameter_mm' || role === 'hole_diameter_mm';
   if (bare && negative) return expected === 'temperature';
   if (dimension === 'degree') return expected === 'temperature' || expected === 'degree';
   if (dimension === 'mass' && expected === 'force') return true;
@@ -51,6 +52,15 @@ function fits(role: string, item: Item, unitOf: (fact: string) => string): boole
   if (bare && fraction && expected !== 'length') return false;
   return dimension === expected || (bare && !inWords);
 }
+
+/** "Bolts of 2005": no number of four digits near our time is anything else, unless a number was asked for. */
+const isYear = (item: Item): boolean =>
+  item.kind === 'quantity' &&
+  item.quantity.unit === null &&
+  !item.quantity.listed &&
+  item.quantity.low >= 1960 &&
+  item.quantity.high <= 2060 &&
+  Number.isInteger(item.quantity.low);
 
 const isPercent = (item: Item): boolean =>
   item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'percent';
@@ -73,12 +83,13 @@ export function readMeasures(
   const collector = new Collector(facts, textOf);
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
-  const cues = language.roles.all(words);
+  const cues = language.roles.either(words);
   const timed = readTimed(all, words, language);
   // "Between the two bolts" counts nothing.
   const plain = untimed(all, timed).filter(
     (item) =>
-      item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity)),
+      (context.pending !== undefined || !isYear(item)) &&
+      (item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity))),
   );
   const legs = legAngles(plain, cues);
   const { rows, claimed } = readRows(plain, words, language, context.pending);

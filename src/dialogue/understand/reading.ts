@@ -79,10 +79,10 @@ export function read(
   };
 }
 
-/** "Three failed at 18, 21, 24" tells of pulls to failure and of no proof tests. */
+/** "Three failed at 18, 21, 24 in tension" tells of pulls to failure, of no proof tests and of no load. */
 function results(found: readonly Found[]): readonly Found[] {
   const pulls = found.some(({ fact }) => fact === 'pulls_kn');
-  return pulls ? found.filter(({ fact }) => fact !== 'proof_tests') : found;
+  return pulls ? found.filter(({ fact }) => fact !== 'proof_tests' && fact !== 'load_direction') : found;
 }
 
 /** Words of values that are partly numbers ("316", "grade 2"): they are no quantities. */

@@ -11,7 +11,7 @@ const UNTOLD = 7;
 const WIDEST = 12;
 /** A number is only dropped for a word that stands right beside it. */
 const NEAREST = 1.2;
-const MEASURED = new Set(['size', 'hole_diameter_mm']);
+const MEASURED = new Set(['size', 'hole_diameter_mm', 'unit_cost']);
 
 interface Candidate {
   readonly role: string;
@@ -65,7 +65,7 @@ function gaps(items: readonly Item[], words: readonly Word[], cues: readonly Mat
 const parted = (words: readonly Word[], from: number, to: number, by: PhraseTree<true>): boolean =>
   words.slice(from, to).some((_, at) => by.longest(words, from + at) !== null);
 
-/** "20 goujons de 10": what is counted is also measured. */
+/** "20 goujons de 10", "30 broches à 12 €": what is counted is also measured or has a price. */
 const measures = (choice: Candidate, before: Candidate | null | undefined, last: number): boolean =>
   MEASURED.has(choice.role) && before?.role === 'count' && choice.cue === last && before.cue === last;
 

@@ -41,16 +41,25 @@ const isLoad = (quantity: Quantity, words: readonly Word[], language: Language):
   return counts(quantity, words, language) || !(inWords || language.plural.longest(words, to) !== null);
 };
 
-const isIn = (tree: PhraseTree<true>, words: readonly Word[], from: number, to: number): boolean =>
-  words.slice(from, to).some((_, index) => {
-    const match = tree.longest(words, from + index);
-    return match !== null && match.to <= to;
-  });
+/** Where the last of such words ends, -1 if there is none. */
+const lastOf = (tree: PhraseTree<true>, words: readonly Word[], from: number, to: number): number =>
+  words.slice(from, to).reduce((last, _, index) => {
+    const end = tree.longest(words, from + index)?.to ?? -1;
+    return end <= to ? Math.max(last, end) : last;
+  }, -1);
 
 function joins(a: Quantity, b: Quantity, words: readonly Word[], language: Language): boolean {
   const between = words.slice(a.to, b.from);
   return between.length === 0 || (between.length <= 2 && language.list.covers(between));
 }
+
+/** "20, 22, 21 kN and 25, 27, 26 kN": a unit said once for a whole row ends it. */
+const startsAnew = (row: readonly Quantity[], load: Quantity, next: Quantity | undefined): boolean =>
+  row.length > 1 &&
+  row[0]?.unit === null &&
+  row.at(-1)?.unit != null &&
+  load.unit === null &&
+  next !== undefined;
 
 /** "Two stopped at …", "3 of them failed at …": it counts what follows. */
 function counts(quantity: Quantity, words: readonly Word[], language: Language): boolean {
@@ -70,18 +79,17 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
   const close = (): void => {
     const [first] = row;
     if (first) {
-      const cue = isIn(language.stopped, words, from, first.from)
-        ? 'stopped'
-        : isIn(language.failed, words, from, first.from)
-          ? 'failed'
-          : null;
+      // "25 without failing, the others failed at 21": the nearer word counts.
+      const stopped = lastOf(language.stopped, words, from, first.from);
+      const failed = lastOf(language.failed, words, from, first.from);
+      const cue = Math.max(stopped, failed) < 0 ? null : stopped >= failed ? 'stopped' : 'failed';
       groups.push({ quantities: row, counter, cue });
       from = row.at(-1)?.to ?? from;
       counter = null;
     }
     row = [];
   };
-  for (const load of loads) {
+  for (const [index, load] of loads.entries()) {
     const last = row.at(-1);
     if (counts(load, words, language)) {
       close();
@@ -89,7 +97,7 @@ function groupsOf(loads: readonly Quantity[], words: readonly Word[], language: 
       from = load.to;
       continue;
     }
-    if (last && !joins(last, load, words, language)) close();
+    if (last && !(joins(last, load, words, language) && !startsAnew(row, load, loads[index + 1]))) close();
     row.push(load);
   }
   close();
@@ -108,10 +116,14 @@ export function readRows(
   const groups = groupsOf(loads, words, language);
   const answering = pending !== undefined && RESULTS.has(pending);
   const inForce = loads.some(({ unit }) => unit !== null);
-  const spoken = isIn(language.failed, words, 0, words.length);
+  const spoken = lastOf(language.failed, words, 0, words.length) >= 0;
   // Two loads beside a word of giving way are a short row; two bare numbers may be anything.
   const shortest = spoken && inForce ? SHORTEST_ROW - 1 : SHORTEST_ROW;
-  const long = groups.filter(({ quantities }) => quantities.length >= shortest);
+  // "Bolt 12, 25 kN" is a size and a load.
+  const listed = ([first, second, third]: readonly Quantity[]): boolean =>
+    third !== undefined || first?.unit != null || words[first?.to ?? 0]?.text !== ',' || second === undefined;
+  const isLong = (row: readonly Quantity[]): boolean => row.length >= shortest && listed(row);
+  const long = groups.filter(({ quantities }) => isLong(quantities));
   const cued = groups.filter(({ cue }) => cue !== null);
   const rowsThere = long.length > 1 || (long.length === 1 && (inForce || spoken));
   if (!answering && !rowsThere && !(cued.length > 1 && inForce)) return none;
@@ -120,7 +132,7 @@ export function readRows(
   const order = pending === 'pulls_other_kn' ? ['pulls_other_kn'] : ['pulls_kn', 'pulls_other_kn'];
   let next = 0;
   for (const { quantities, counter, cue } of groups) {
-    const isRow = quantities.length >= shortest || cue !== null || (answering && groups.length === 1);
+    const isRow = isLong(quantities) || cue !== null || (answering && groups.length === 1);
     if (!isRow) continue;
     const stopped = cue === 'stopped' || pending === 'stopped_kn';
     // A single failure beside a row belongs to it: "… and one failed at 12".

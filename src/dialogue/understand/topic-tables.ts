@@ -14,12 +14,13 @@ export const JUDGED: readonly (readonly [topic: string, facts: readonly string[]
   ['spacing', ['spacing_mm']],
   ['spacing', ['edge_distance_mm']],
   ['coating-life', ['coating_um']],
-  ['embedment', ['length_mm']],
-  ['embedment', ['embedment_mm']],
-  ['inspect', ['signs']],
   ['cure', ['hours_since']],
   ['cure', ['step_hours']],
   ['cure', ['sheet_hours']],
+  ['embedment', ['length_mm']],
+  ['embedment', ['embedment_mm']],
+  ['inspect', ['signs']],
+  ['adhesive-amount', ['cartridge_ml']],
   ['adhesive-amount', ['hole_diameter_mm', 'diameter_mm']],
   ['adhesive', ['cartridge']],
   ['adhesive', ['adhesive']],
@@ -65,9 +66,6 @@ export const IMPLIED: Readonly<Record<string, string>> = {
   leg_a_deg: 'load',
   fall_m: 'load',
   mass_kg: 'load',
-  coating_um: 'coating-life',
-  unit_cost: 'cost',
-  labour_cost: 'cost',
 };
 
 /** Told in any way, these leave no doubt what it is about. */
@@ -75,13 +73,16 @@ export const TOLD: Readonly<Record<string, string>> = {
   proof_tests: 'pulltest-result',
   stopped_kn: 'pulltest-result',
   pulls_other_kn: 'compare',
+  unit_cost: 'cost',
+  labour_cost: 'cost',
+  coating_um: 'coating-life',
 };
 
 /** Where the first is asked, words of the others only belong to it: "remind me to check the belay". */
 export const HIDES: Readonly<Record<string, readonly string[]>> = {
   'pulltest-record': ['pulltest-plan', 'pulltest-result', 'load', 'register', 'inspect', 'compare'],
   compare: ['pulltest-plan', 'pulltest-result', 'load'],
-  'pulltest-result': ['pulltest-plan', 'load', 'embedment'],
+  'pulltest-result': ['pulltest-plan', 'load', 'embedment', 'inspect'],
   'pulltest-plan': ['load', 'inspect'],
   'coating-life': ['material', 'inspect', 'cure'],
   cost: ['material', 'coating-life', 'adhesive', 'anchor', 'inspect'],
