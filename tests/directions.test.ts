@@ -21,6 +21,10 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['contracts', '../units/show.ts'],
   ['store', '../dialogue/turn.ts'],
   ['render', '../app.ts'],
+  ['pictures', '../render/words.ts'],
+  ['pictures', '../engineering/index.ts'],
+  ['render', '../pictures/index.ts'],
+  ['advice', '../pictures/index.ts'],
   ['places', '../dialogue/turn.ts'],
   ['engineering', '../places/coast.ts'],
 ];
@@ -28,6 +32,7 @@ const allowed: readonly [folder: string, imported: string][] = [
   ['engineering', '../units/show.ts'],
   ['advice', '../engineering/index.ts'],
   ['adapters', '../contracts/message.ts'],
+  ['pictures', '../units/one-line.ts'],
 ];
 
 /** A tree with the project's own lint rules and one planted import a file. */
