@@ -6,6 +6,7 @@ import { z } from 'zod';
 import type { Units } from './contracts/session.ts';
 import { type Expressions, expressionsSchema } from './dialogue/expressions.ts';
 import type { Ears, Understand } from './dialogue/hear.ts';
+import { remembering } from './dialogue/remembering.ts';
 import { loadVocabulary, makeUnderstand } from './dialogue/understand/index.ts';
 import { glossaryOf } from './glossary.ts';
 import { makeWords, type Words } from './render/words.ts';
@@ -56,7 +57,7 @@ export class Languages implements Ears {
     const imperial = once(async (code) => (await metric(code)).first('imperial'));
     this.words = (code, units = 'metric') => (units === 'imperial' ? imperial(code) : metric(code));
     this.understand = once(async (code) =>
-      makeUnderstand([await loadVocabulary(join(folder, 'vocabulary', `${code}.json`))], rules),
+      remembering(makeUnderstand([await loadVocabulary(join(folder, 'vocabulary', `${code}.json`))], rules)),
     );
   }
 
