@@ -79,10 +79,12 @@ export function read(
   };
 }
 
-/** "Three failed at 18, 21, 24" tells of pulls to failure and of no proof tests. */
+/** "Three broke at 18, 21, 24 in tension" tells of pulls to failure: of no proof tests, no load, no bolts that broke in use. */
 function results(found: readonly Found[]): readonly Found[] {
   const pulls = found.some(({ fact }) => fact === 'pulls_kn');
-  return pulls ? found.filter(({ fact }) => fact !== 'proof_tests') : found;
+  return pulls
+    ? found.filter(({ fact }) => !['proof_tests', 'load_direction', 'bolt_history'].includes(fact))
+    : found;
 }
 
 /** Words of values that are partly numbers ("316", "grade 2"): they are no quantities. */
