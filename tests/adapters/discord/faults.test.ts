@@ -91,6 +91,7 @@ describe('a message in a channel', () => {
     const member = stage.member(thread);
     member.types(whole, { mention: true });
     const answer = await stage.nth(stage.member(parent));
+    await stage.delivered(member);
     expect(answer.content).toContain('From a thread that is closed');
     expect(answer.content).toContain('not a certificate');
   });
@@ -103,7 +104,8 @@ describe('a message in a channel', () => {
     const before = stage.bot.counters.closedTargets;
     member.types(whole, { mention: true });
     await until('a closed target', () => stage.bot.counters.closedTargets === before + 1);
-    await stage.quiet();
+    // The server is paused before the answer is cleared.
+    await stage.delivered(member);
     expect(stage.posted(member)).toEqual([]);
     expect(await stage.store.isPaused(chat)).toBe(true);
     expect(await stage.outstanding(member)).toEqual([]);

@@ -3,7 +3,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { Member } from './server/member.ts';
 import type { Posted } from './server/messages.ts';
 import { screen } from './support/seen.ts';
-import { Stage } from './support/stage.ts';
+import { Stage, until } from './support/stage.ts';
 
 let stage: Stage;
 beforeAll(async () => {
@@ -20,6 +20,9 @@ class Notebook {
   constructor(readonly member: Member) {}
 
   async page(what: string, changed?: Posted): Promise<readonly Posted[]> {
+    // A page on which nothing is seen would be a page written too early.
+    if (changed === undefined)
+      await until(what, () => stage.posted(this.member).some((one) => !this.#before.has(one)));
     await stage.quiet();
     await stage.delivered(this.member);
     const fresh = stage.posted(this.member).filter((one) => !this.#before.has(one));
