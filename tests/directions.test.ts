@@ -21,11 +21,16 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['contracts', '../units/show.ts'],
   ['store', '../dialogue/turn.ts'],
   ['render', '../app.ts'],
+  ['field', '../advice/index.ts'],
+  ['field', '../dialogue/turn.ts'],
+  ['advice', '../field/index.ts'],
 ];
 const allowed: readonly [folder: string, imported: string][] = [
   ['engineering', '../units/show.ts'],
   ['advice', '../engineering/index.ts'],
   ['adapters', '../contracts/message.ts'],
+  ['field', '../engineering/index.ts'],
+  ['dialogue', '../field/index.ts'],
 ];
 
 /** A tree with the project's own lint rules and one planted import a file. */

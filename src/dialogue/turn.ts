@@ -1,9 +1,10 @@
 /** One message of one member: understood, added to what was told, answered by a question, an advice or a notice. */
-import { advise, canAdvise, covers, type Desk, OutOfRange } from '../advice/index.ts';
+import { advise, canAdvise, cautionsOn, covers, type Desk, OutOfRange } from '../advice/index.ts';
 import type { Advice } from '../contracts/advice.ts';
 import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
 import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
+import { noRecords, type RecordChange, type Records } from '../contracts/record.ts';
 import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { knownValues } from '../rules/index.ts';
@@ -13,6 +14,8 @@ import { factsOf, takeBack, told, topicOf } from './fold.ts';
 import type { Ears } from './hear.ts';
 import { Memo } from './memo.ts';
 import { type Read, readMessage } from './read.ts';
+import type { Recorded, Said, Tools } from './records/context.ts';
+import { aboutRecords, beginsRecord } from './records/recorder.ts';
 import { onAnotherSide, otherOne } from './refer.ts';
 
 export interface Answered {
@@ -20,6 +23,8 @@ export interface Answered {
   readonly turn: Turn;
   /** The club's settings, where this message set them anew. */
   readonly club?: ClubSettings;
+  /** Records that this message adds, corrects or withdraws. */
+  readonly changes?: readonly RecordChange[];
 }
 
 /** What came of a message, but for the language and the clock. */
@@ -63,12 +68,26 @@ const valuesOf = (facts: Facts): Record<string, FactValue> =>
 export class Dialogue {
   readonly #advices = new Memo<Advice>('advice');
   readonly #questions = new Memo<NextQuestion>('question');
+  readonly #tools: Tools;
+  #cautions: Promise<readonly string[]> | undefined;
 
   constructor(
     readonly desk: Desk,
     readonly ears: Ears,
     readonly options: DialogueOptions,
-  ) {}
+    readonly records: Records = noRecords,
+  ) {
+    this.#tools = {
+      rules: desk.rules,
+      ears,
+      records,
+      advise: (topic, facts) => this.#advise(topic, facts),
+      cautions: () => {
+        this.#cautions ??= cautionsOn(desk, 'pulltest-record');
+        return this.#cautions;
+      },
+    };
+  }
 
   #advise(topic: string, facts: Facts): Promise<Advice> {
     return this.#advices.get([topic, facts], () => advise(this.desk, topic, facts));
@@ -82,8 +101,14 @@ export class Dialogue {
   async turn(before: Session, message: Message, own = 'en', club = emptyClub): Promise<Answered> {
     const { rules } = this.desk;
     const held = withClub(before, club.facts);
-    const { read, language } = await readMessage(rules, this.ears, held, message, before.language ?? own);
     const at = message.at ?? new Date().toISOString();
+    const said: Said = { session: held, message, own: before.language ?? own, at };
+    const recorded = this.options.oneShot ? null : await aboutRecords(this.#tools, said);
+    if (recorded !== null) return this.#recorded(recorded, said, own, club);
+    const { read, language, parsed } = await readMessage(rules, this.ears, held, message, said.own);
+    const begun =
+      parsed === undefined || this.options.oneShot ? null : await beginsRecord(this.#tools, said, parsed);
+    if (begun !== null) return this.#recorded(begun, said, own, club);
     const resumed = isLater(before.at, at) && Object.keys(factsOf(rules, before)).length > 0;
     const answer = await this.#answerTo(held, read, club, message);
     const kept = language === own && before.language === null ? null : language;
@@ -97,6 +122,27 @@ export class Dialogue {
         resumed: resumed && read.kind !== 'restart',
       },
       ...(answer.club === undefined ? {} : { club: answer.club }),
+    };
+  }
+
+  #recorded(recorded: Recorded, { own: heardIn, at }: Said, own: string, club: ClubSettings): Answered {
+    const { session, outcome, topic, facts, understood, missing, changes, language = heardIn } = recorded;
+    const kept = language === own && session.language === null ? null : language;
+    return {
+      session: { ...withoutClub(session), language: kept, at },
+      turn: {
+        outcome,
+        topic,
+        facts,
+        understood,
+        assumed: [],
+        missing,
+        settle: [],
+        language,
+        units: session.units ?? club.units ?? 'metric',
+        resumed: false,
+      },
+      ...(changes === undefined ? {} : { changes }),
     };
   }
 
