@@ -8,6 +8,7 @@ import { aboutRecord, withdrawal } from './by-id.ts';
 import { type Recorded, type Said, saying, type Tools } from './context.ts';
 import { begin, dropped, fix, goOn, goOnWith, keep, tapped } from './drafting.ts';
 import { tellsOfPull } from './hearing.ts';
+import { exported, tableIn } from './tables.ts';
 
 /** As many other words as such a message may have. */
 const mostBeside = 2;
@@ -51,12 +52,15 @@ export async function aboutRecords(tools: Tools, said: Said): Promise<Recorded |
   const { session, message } = said;
   const { press, text } = message;
   if (press !== undefined) return pressed(tools, said, press);
+  const table = await tableIn(tools, said);
+  if (table !== null) return table;
   if (text === undefined || settledElsewhere(tools.ears, text)) return null;
   const { draft } = session;
   const { records } = tools.ears.expressions;
   const confirms = draft?.do === 'withdraw' ? records.withdraw : records.keep;
   if (draft !== null && only(text, confirms)) return keep(tools, said);
   if (draft !== null && only(text, records.drop)) return dropped(tools, said);
+  if (around(text, records.export) !== undefined && !/\d/.test(text)) return exported(tools, said);
   const named = await aboutRecord(tools, said, text);
   if (named !== null) return named;
   if (draft === null || command.test(text)) return null;
