@@ -1,4 +1,6 @@
 /** Puts the parts together: rules, words, understanding, dialogue and store become one function from message to reply. */
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Respond } from './adapters/respond.ts';
 import { guardedJudge } from './advice/index.ts';
 import type { Posting } from './contracts/ledger.ts';
@@ -8,6 +10,7 @@ import { emptySession } from './contracts/session.ts';
 import type { Turn } from './contracts/turn.ts';
 import { Dialogue, type DialogueOptions } from './dialogue/turn.ts';
 import { Languages } from './languages.ts';
+import { openPlaces, type Places } from './places/seas.ts';
 import { render } from './render/render.ts';
 import { loadRules, type RuleSet } from './rules/index.ts';
 import { type Kept, RecordConflict, type Store } from './store/store.ts';
@@ -18,6 +21,7 @@ const failed: Turn = {
   language: 'en',
   units: 'metric',
   resumed: false,
+  lead: [],
   topic: 'unknown',
   facts: {},
   understood: [],
@@ -25,6 +29,12 @@ const failed: Turn = {
   missing: [],
   settle: [],
 };
+
+/** The coastline is made by the build and lies beside the program; without it places are not read. */
+async function placesIn(rulesFolder: string): Promise<Places | null> {
+  const coastFile = join(rulesFolder, '..', 'dist', 'coast.bin');
+  return existsSync(coastFile) ? openPlaces(join(rulesFolder, 'places', 'seas.json'), coastFile) : null;
+}
 
 /** Answers a message and keeps what it changed. With a posting: null where that update had been taken in before. */
 export type Handle = (message: Message, posting?: Posting) => Promise<Rendered | Silence | null>;
@@ -46,7 +56,9 @@ export async function makeApp(
   // A file that cannot be used stops the start, not the first question.
   const home = languages.ofLocale(options.locale);
   await Promise.all([languages.words(home), languages.understand(home)]);
-  const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, languages, options, store.records);
+  const places = await placesIn(rulesFolder);
+  const desk = { rules, judge: guardedJudge(rules) };
+  const dialogue = new Dialogue(desk, languages, options, places, store.records);
 
   const answer: Handle = async (message, posting) => {
     const { chat, user, room = '' } = message;

@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { LimitOptions } from './adapters/limits.ts';
-import { type CommandText, Post } from './adapters/post.ts';
+import { type CommandText, Post, type PostCounts } from './adapters/post.ts';
 import type { App } from './app.ts';
 import type { Store } from './store/store.ts';
 import { suggester } from './suggest.ts';
@@ -30,6 +30,7 @@ export interface PlatformParts {
   readonly once: App;
   readonly store: Store;
   readonly limits?: LimitOptions;
+  readonly metrics?: PostCounts;
 }
 
 async function readCommands(rulesFolder: string): Promise<(language: string) => readonly CommandText[]> {
@@ -50,6 +51,7 @@ export async function posts({
   once,
   store,
   limits,
+  metrics,
 }: PlatformParts): Promise<(platform: string) => Post> {
   const commands = await readCommands(rulesFolder);
   const suggest = suggester(app);
@@ -69,5 +71,6 @@ export async function posts({
       commands: async (language) => commands(language),
       rooms: async (chat) => (await store.loadClub(chat)).rooms,
       ...(limits === undefined ? {} : { limits }),
+      ...(metrics === undefined ? {} : { counts: metrics }),
     });
 }

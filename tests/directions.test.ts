@@ -24,6 +24,8 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['field', '../advice/index.ts'],
   ['field', '../dialogue/turn.ts'],
   ['advice', '../field/index.ts'],
+  ['places', '../dialogue/turn.ts'],
+  ['engineering', '../places/coast.ts'],
 ];
 const allowed: readonly [folder: string, imported: string][] = [
   ['engineering', '../units/show.ts'],

@@ -677,6 +677,39 @@ group-greeting =
 sent-again = (Nach einer Unterbrechung noch einmal gesendet; vielleicht hast du es schon.)
 press-for-another = Diese Frage galt jemand anderem. Frag mich selbst, dann bekommst du deine eigene.
 
+## Places
+place-impossible = Diesen Ort gibt es nicht: die Breite geht von -90 bis 90, die Länge von -180 bis 180. Es wurde nichts geändert.
+place-null = Das ist der Punkt 0, 0, den ein Empfänger ohne Signal meldet. Es wurde nichts geändert.
+place-at-sea = Dieser Ort liegt im offenen Meer. Es wurde nichts geändert.
+place-sea = Nach der offenen Karte ist das Meer etwa { $distance } entfernt, auf { $uncertainty } genau. Damit rechne ich; sag mir, wenn es nicht stimmt. Lagunen und Flussmündungen können fehlen.
+place-near-limit = Nach der offenen Karte ist das Meer etwa { $distance } entfernt, auf { $uncertainty } genau: zu nah an einer Klassengrenze. Ich rechne mit { $used }, bis du mir Besseres sagst. Lagunen und Flussmündungen können fehlen.
+place-far = Nach der offenen Karte ist das Meer mehr als { $distance } entfernt; damit rechne ich. Salzseen, Bäder und gestreute Straßen sind auch salzig: sag es mir.
+# telegram
+telegram-old-button = Dieser Knopf ist von einer älteren Fassung. Frag noch einmal, dann bekommst du einen neuen.
+telegram-only-words = Ich lese Worte, einen Standort oder eine Tabelle mit Prüfergebnissen; Bilder, Aufnahmen und Sticker kann ich nicht ansehen. Schreib bitte, was du siehst.
+telegram-file-too-big = Diese Datei ist mir zu groß: höchstens 4 MB. Schick nur die Tabelle der Ergebnisse, als Text oder CSV.
+telegram-file-failed = Diese Datei ist nicht bei mir angekommen. Schick sie bitte noch einmal, oder schreib die Werte in eine Nachricht.
+telegram-inline-private = Frag mich unter vier Augen
+telegram-description = Ich helfe bei festen Haken im Fels: welches Metall, welche Art, wie tief, welcher Mörtel, wie lange aushärten, was ein Zugversuch zeigt, was Rost bedeutet. Jede Antwort nennt ihre Quellen und ihre Zweifel. Ich sehe den Fels nicht und bescheinige nie etwas: örtliche Regeln, die Anleitung des Herstellers und eine fachkundige Person entscheiden.
+telegram-short-description = Vorsichtige Antworten mit Quellen zu Haken im Fels. Ich bescheinige nie etwas; eine fachkundige Person entscheidet.
+# discord
+discord-ask-about = Nach dieser Nachricht fragen
+discord-option = frage
+discord-option-does = Deine Frage, in eigenen Worten
+discord-type-it = Eintippen
+discord-type-title = Deine Antwort
+discord-type-label = In eigenen Worten
+discord-pick = Wähle …
+discord-more = Nicht alles passt ins Menü: Was fehlt, kann man eintippen.
+discord-empty = In dieser Nachricht steht kein Text, den ich lesen könnte.
+discord-not-here = Ich antworte nur in anderen Kanälen dieses Servers.
+discord-nothing = Im Moment habe ich nichts hinzuzufügen. Wenn du viel auf einmal gefragt hast, warte eine Minute.
+discord-stopping = Ich werde gerade neu gestartet. Frag in einer Minute noch einmal.
+discord-thread-closed = Aus einem Thread, der inzwischen geschlossen ist:
+discord-file-too-big = Diese Datei ist größer als { $most } MB, darum habe ich sie nicht gelesen.
+discord-file-failed = Ich konnte diese Datei nicht holen. Schick sie in einer Minute noch einmal.
+discord-file-one = Ich lese eine Datei auf einmal. Schick sie einzeln.
+
 ## Club records
 record-load = größte Last
 record-fact = • { $fact }: { $value }

@@ -680,6 +680,39 @@ group-greeting =
 sent-again = (Sent again after an interruption; you may have had it already.)
 press-for-another = This question was put to somebody else. Ask me yourself and you get your own.
 
+## Places
+place-impossible = No such place: latitude runs from -90 to 90, longitude from -180 to 180. Nothing was changed.
+place-null = That is the point 0, 0, which a receiver without a fix reports. Nothing was changed.
+place-at-sea = That place lies in the open sea. Nothing was changed.
+place-sea = By the open map the sea is about { $distance } away, give or take { $uncertainty }. I count with that; tell me if it is wrong. Lagoons and tidal rivers may be missing.
+place-near-limit = By the open map the sea is about { $distance } away, give or take { $uncertainty }: too near a class limit to be sure. I count with { $used } until you tell me better. Lagoons and tidal rivers may be missing.
+place-far = By the open map the sea is more than { $distance } away; I count with that. Salt lakes, pools and winter roads are salt too: tell me of them.
+# telegram
+telegram-old-button = This button is from an older version of me. Ask again and you get a new one.
+telegram-only-words = I read words, a location or a table of test results; pictures, recordings and stickers I cannot look at. Please write what you see.
+telegram-file-too-big = That file is too big for me: 4 MB at most. Send the table of results alone, as text or CSV.
+telegram-file-failed = That file did not reach me. Please send it once more, or write the values in a message.
+telegram-inline-private = Ask me in private
+telegram-description = I help with fixed anchors in rock: which metal, which kind, how deep, which adhesive, how long to cure, what a pull test shows, what rust means. Every answer names its sources and its doubts. I cannot see the rock and I never certify: local rules, the maker's instructions and a qualified installer decide.
+telegram-short-description = Cautious, sourced answers on fixed anchors in rock. I never certify; a qualified installer decides.
+# discord
+discord-ask-about = Ask about this message
+discord-option = question
+discord-option-does = Your question, in your own words
+discord-type-it = Type it
+discord-type-title = Your answer
+discord-type-label = In your own words
+discord-pick = Choose …
+discord-more = Not everything fits into the menu: what is missing can be typed.
+discord-empty = There is no text in that message that I could read.
+discord-not-here = I answer in other channels of this server only.
+discord-nothing = I have nothing to add just now. If you asked a lot at once, wait a minute.
+discord-stopping = I am being restarted. Ask again in a minute.
+discord-thread-closed = From a thread that is closed by now:
+discord-file-too-big = That file is bigger than { $most } MB, so I did not read it.
+discord-file-failed = I could not fetch that file. Send it again in a minute.
+discord-file-one = I read one file at a time. Send them one by one.
+
 ## Club records
 record-load = greatest load
 record-fact = • { $fact }: { $value }

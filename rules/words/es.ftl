@@ -680,6 +680,39 @@ group-greeting =
 sent-again = (Enviado de nuevo tras una interrupción; puede que ya lo tengas.)
 press-for-another = Esta pregunta era para otra persona. Pregúntame tú y tendrás la tuya.
 
+## Places
+place-impossible = No existe ese lugar: la latitud va de -90 a 90 y la longitud de -180 a 180. No se ha cambiado nada.
+place-null = Es el punto 0, 0, el que da un receptor sin señal. No se ha cambiado nada.
+place-at-sea = Ese lugar está en mar abierto. No se ha cambiado nada.
+place-sea = Según el mapa abierto el mar está a unos { $distance }, con un margen de { $uncertainty }. Cuento con eso; dime si está mal. Pueden faltar lagunas y ríos con marea.
+place-near-limit = Según el mapa abierto el mar está a unos { $distance }, con un margen de { $uncertainty }: demasiado cerca de un límite de clase. Cuento con { $used } hasta que me digas algo mejor. Pueden faltar lagunas y ríos con marea.
+place-far = Según el mapa abierto el mar está a más de { $distance }; cuento con eso. También hay sal en lagos salados, piscinas y carreteras de invierno: avísame.
+# telegram
+telegram-old-button = Este botón es de una versión anterior. Pregunta otra vez y recibirás uno nuevo.
+telegram-only-words = Leo palabras, una ubicación o una tabla de resultados de ensayo; no puedo mirar fotos, grabaciones ni pegatinas. Escribe lo que ves, por favor.
+telegram-file-too-big = Ese archivo es demasiado grande para mí: 4 MB como máximo. Envía solo la tabla de resultados, como texto o CSV.
+telegram-file-failed = Ese archivo no me ha llegado. Envíalo otra vez, por favor, o escribe los valores en un mensaje.
+telegram-inline-private = Pregúntame en privado
+telegram-description = Ayudo con anclajes fijos en roca: qué metal, qué tipo, qué profundidad, qué adhesivo, cuánto tiempo de curado, qué muestra un ensayo de tracción, qué significa el óxido. Cada respuesta nombra sus fuentes y sus dudas. No puedo ver la roca y nunca certifico: deciden las normas locales, las instrucciones del fabricante y un instalador cualificado.
+telegram-short-description = Respuestas prudentes y con fuentes sobre anclajes en roca. Nunca certifico; decide un instalador cualificado.
+# discord
+discord-ask-about = Preguntar sobre este mensaje
+discord-option = pregunta
+discord-option-does = Tu pregunta, con tus palabras
+discord-type-it = Escribirlo
+discord-type-title = Tu respuesta
+discord-type-label = Con tus palabras
+discord-pick = Elige …
+discord-more = No todo cabe en el menú: lo que falta se puede escribir.
+discord-empty = En ese mensaje no hay texto que yo pueda leer.
+discord-not-here = Solo respondo en otros canales de este servidor.
+discord-nothing = Ahora mismo no tengo nada que añadir. Si preguntaste mucho de una vez, espera un minuto.
+discord-stopping = Me están reiniciando. Pregunta otra vez dentro de un minuto.
+discord-thread-closed = De un hilo que ya está cerrado:
+discord-file-too-big = Ese archivo ocupa más de { $most } MB, así que no lo leí.
+discord-file-failed = No pude traer ese archivo. Envíalo otra vez dentro de un minuto.
+discord-file-one = Leo un archivo cada vez. Envíalos uno por uno.
+
 ## Club records
 record-load = carga máxima
 record-fact = • { $fact }: { $value }

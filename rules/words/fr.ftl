@@ -677,6 +677,39 @@ group-greeting =
 sent-again = (Renvoyé après une interruption ; tu l'as peut-être déjà reçu.)
 press-for-another = Cette question était pour quelqu'un d'autre. Demande-moi toi-même et tu auras la tienne.
 
+## Places
+place-impossible = Ce lieu n'existe pas : la latitude va de -90 à 90, la longitude de -180 à 180. Rien n'a été changé.
+place-null = C'est le point 0, 0, celui d'un récepteur sans signal. Rien n'a été changé.
+place-at-sea = Ce lieu est en pleine mer. Rien n'a été changé.
+place-sea = D'après la carte ouverte, la mer est à environ { $distance }, à { $uncertainty } près. Je compte avec cela ; dis-moi si c'est faux. Lagunes et estuaires peuvent manquer.
+place-near-limit = D'après la carte ouverte, la mer est à environ { $distance }, à { $uncertainty } près : trop près d'une limite de classe. Je compte avec { $used } jusqu'à mieux. Lagunes et estuaires peuvent manquer.
+place-far = D'après la carte ouverte, la mer est à plus de { $distance } ; je compte avec cela. Lacs salés, piscines et routes salées comptent aussi : dis-le-moi.
+# telegram
+telegram-old-button = Ce bouton vient d'une version plus ancienne. Demande à nouveau et tu en auras un autre.
+telegram-only-words = Je lis des mots, une position ou un tableau de résultats d'essai ; je ne peux pas regarder les photos, les enregistrements ni les autocollants. Écris ce que tu vois, s'il te plaît.
+telegram-file-too-big = Ce fichier est trop gros pour moi : 4 Mo au plus. Envoie seulement le tableau des résultats, en texte ou en CSV.
+telegram-file-failed = Ce fichier ne m'est pas parvenu. Envoie-le encore une fois, s'il te plaît, ou écris les valeurs dans un message.
+telegram-inline-private = Demande-moi en privé
+telegram-description = J'aide pour les ancrages fixes dans le rocher : quel métal, quel type, quelle profondeur, quelle résine, combien de temps de prise, ce que montre un essai d'arrachement, ce que signifie la rouille. Chaque réponse dit ses sources et ses doutes. Je ne vois pas le rocher et je ne certifie jamais : les règles locales, la notice du fabricant et un poseur qualifié décident.
+telegram-short-description = Réponses prudentes et sourcées sur les ancrages dans le rocher. Je ne certifie jamais.
+# discord
+discord-ask-about = Demander sur ce message
+discord-option = question
+discord-option-does = Ta question, avec tes mots
+discord-type-it = L'écrire
+discord-type-title = Ta réponse
+discord-type-label = Avec tes mots
+discord-pick = Choisis …
+discord-more = Tout ne tient pas dans le menu : ce qui manque peut être écrit.
+discord-empty = Ce message n'a pas de texte que je puisse lire.
+discord-not-here = Je ne réponds que dans d'autres salons de ce serveur.
+discord-nothing = Je n'ai rien à ajouter pour l'instant. Si tu as beaucoup demandé d'un coup, attends une minute.
+discord-stopping = On me redémarre. Redemande dans une minute.
+discord-thread-closed = D'un fil qui est fermé maintenant :
+discord-file-too-big = Ce fichier dépasse { $most } Mo, je ne l'ai donc pas lu.
+discord-file-failed = Je n'ai pas pu récupérer ce fichier. Renvoie-le dans une minute.
+discord-file-one = Je lis un fichier à la fois. Envoie-les un par un.
+
 ## Club records
 record-load = charge maximale
 record-fact = • { $fact } : { $value }

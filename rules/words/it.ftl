@@ -680,6 +680,39 @@ group-greeting =
 sent-again = (Inviato di nuovo dopo un'interruzione; forse l'hai già ricevuto.)
 press-for-another = Questa domanda era per un'altra persona. Chiedimi tu e avrai la tua.
 
+## Places
+place-impossible = Quel luogo non esiste: la latitudine va da -90 a 90, la longitudine da -180 a 180. Nulla è stato cambiato.
+place-null = È il punto 0, 0, quello di un ricevitore senza segnale. Nulla è stato cambiato.
+place-at-sea = Quel luogo è in mare aperto. Nulla è stato cambiato.
+place-sea = Secondo la mappa aperta il mare è a circa { $distance }, con un margine di { $uncertainty }. Conto con questo; dimmi se è sbagliato. Lagune e foci possono mancare.
+place-near-limit = Secondo la mappa aperta il mare è a circa { $distance }, con un margine di { $uncertainty }: troppo vicino a un limite di classe. Conto con { $used } finché non mi dici meglio. Lagune e foci possono mancare.
+place-far = Secondo la mappa aperta il mare è a più di { $distance }; conto con questo. Anche laghi salati, piscine e strade salate contano: dimmelo.
+# telegram
+telegram-old-button = Questo pulsante è di una versione precedente. Chiedi di nuovo e ne avrai uno nuovo.
+telegram-only-words = Leggo parole, una posizione o una tabella di risultati di prova; foto, registrazioni e adesivi non posso guardarli. Scrivi quello che vedi, per favore.
+telegram-file-too-big = Quel file è troppo grande per me: al massimo 4 MB. Manda solo la tabella dei risultati, come testo o CSV.
+telegram-file-failed = Quel file non mi è arrivato. Mandalo ancora una volta, per favore, o scrivi i valori in un messaggio.
+telegram-inline-private = Chiedimelo in privato
+telegram-description = Aiuto con gli ancoraggi fissi in roccia: quale metallo, quale tipo, quanto profondo, quale resina, quanto tempo di indurimento, che cosa mostra una prova di trazione, che cosa significa la ruggine. Ogni risposta dice le sue fonti e i suoi dubbi. Non vedo la roccia e non certifico mai: decidono le regole locali, le istruzioni del produttore e un installatore qualificato.
+telegram-short-description = Risposte prudenti e con fonti sugli ancoraggi in roccia. Non certifico mai; decide un installatore qualificato.
+# discord
+discord-ask-about = Chiedi su questo messaggio
+discord-option = domanda
+discord-option-does = La tua domanda, con parole tue
+discord-type-it = Scriverlo
+discord-type-title = La tua risposta
+discord-type-label = Con parole tue
+discord-pick = Scegli …
+discord-more = Non tutto sta nel menu: quello che manca si può scrivere.
+discord-empty = In quel messaggio non c'è testo che io possa leggere.
+discord-not-here = Rispondo solo in altri canali di questo server.
+discord-nothing = Per ora non ho niente da aggiungere. Se hai chiesto molto in una volta, aspetta un minuto.
+discord-stopping = Mi stanno riavviando. Chiedi di nuovo tra un minuto.
+discord-thread-closed = Da un thread che ormai è chiuso:
+discord-file-too-big = Quel file supera { $most } MB, quindi non l'ho letto.
+discord-file-failed = Non sono riuscito a prendere quel file. Mandalo di nuovo tra un minuto.
+discord-file-one = Leggo un file alla volta. Mandali uno per uno.
+
 ## Club records
 record-load = carico massimo
 record-fact = • { $fact }: { $value }

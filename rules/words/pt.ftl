@@ -680,6 +680,39 @@ group-greeting =
 sent-again = (Enviado de novo depois de uma interrupção; talvez já o tenhas recebido.)
 press-for-another = Esta pergunta era para outra pessoa. Pergunta-me tu e terás a tua.
 
+## Places
+place-impossible = Esse lugar não existe: a latitude vai de -90 a 90 e a longitude de -180 a 180. Nada foi mudado.
+place-null = É o ponto 0, 0, o que dá um recetor sem sinal. Nada foi mudado.
+place-at-sea = Esse lugar fica no mar alto. Nada foi mudado.
+place-sea = Pelo mapa aberto o mar fica a cerca de { $distance }, com margem de { $uncertainty }. Conto com isso; diz-me se estiver errado. Podem faltar lagoas e rios com maré.
+place-near-limit = Pelo mapa aberto o mar fica a cerca de { $distance }, com margem de { $uncertainty }: perto demais de um limite de classe. Conto com { $used } até me dizeres melhor. Podem faltar lagoas e rios com maré.
+place-far = Pelo mapa aberto o mar fica a mais de { $distance }; conto com isso. Lagos salgados, piscinas e estradas de inverno também têm sal: avisa-me.
+# telegram
+telegram-old-button = Este botão é de uma versão anterior. Pergunta outra vez e recebes um novo.
+telegram-only-words = Leio palavras, uma localização ou uma tabela de resultados de ensaio; não consigo ver fotografias, gravações nem autocolantes. Escreve o que vês, por favor.
+telegram-file-too-big = Esse ficheiro é grande demais para mim: no máximo 4 MB. Envia só a tabela de resultados, como texto ou CSV.
+telegram-file-failed = Esse ficheiro não me chegou. Envia-o outra vez, por favor, ou escreve os valores numa mensagem.
+telegram-inline-private = Pergunta-me em privado
+telegram-description = Ajudo com ancoragens fixas em rocha: que metal, que tipo, que profundidade, que adesivo, quanto tempo de cura, o que mostra um ensaio de tração, o que significa a ferrugem. Cada resposta diz as suas fontes e as suas dúvidas. Não vejo a rocha e nunca certifico: decidem as regras locais, as instruções do fabricante e um instalador qualificado.
+telegram-short-description = Respostas prudentes e com fontes sobre ancoragens em rocha. Nunca certifico; decide um instalador qualificado.
+# discord
+discord-ask-about = Perguntar sobre esta mensagem
+discord-option = pergunta
+discord-option-does = A tua pergunta, por palavras tuas
+discord-type-it = Escrever
+discord-type-title = A tua resposta
+discord-type-label = Por palavras tuas
+discord-pick = Escolhe …
+discord-more = Nem tudo cabe no menu: o que falta pode ser escrito.
+discord-empty = Nessa mensagem não há texto que eu possa ler.
+discord-not-here = Só respondo noutros canais deste servidor.
+discord-nothing = Agora não tenho nada a acrescentar. Se perguntaste muito de uma vez, espera um minuto.
+discord-stopping = Estou a ser reiniciado. Pergunta outra vez daqui a um minuto.
+discord-thread-closed = De um tópico que já está fechado:
+discord-file-too-big = Esse ficheiro tem mais de { $most } MB, por isso não o li.
+discord-file-failed = Não consegui ir buscar esse ficheiro. Envia-o outra vez daqui a um minuto.
+discord-file-one = Leio um ficheiro de cada vez. Envia-os um a um.
+
 ## Club records
 record-load = carga máxima
 record-fact = • { $fact }: { $value }

@@ -52,6 +52,8 @@ export interface Turn {
   readonly units: Units;
   /** The talk was taken up again after a long time: what is still held is shown, with one tap to begin anew. */
   readonly resumed: boolean;
+  /** Said before the answer: what a place on the map was read as. */
+  readonly lead: readonly Phrase[];
   readonly topic: string;
   /** Facts told so far, and the assumed ones of an advice. */
   readonly facts: Readonly<Record<string, FactValue>>;

@@ -7,6 +7,7 @@ import type { Phrase } from '../contracts/phrase.ts';
 import { noRecords, type RecordChange, type Records } from '../contracts/record.ts';
 import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
+import type { Places } from '../places/seas.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
 import { type ClubWish, changedClub, clubLines, wishesNothing, withClub, withoutClub } from './club.ts';
@@ -30,7 +31,7 @@ export interface Answered {
 /** What came of a message, but for the language and the clock. */
 interface Answer {
   readonly session: Session;
-  readonly turn: Omit<Turn, 'language' | 'units' | 'resumed'>;
+  readonly turn: Omit<Turn, 'language' | 'units' | 'resumed' | 'lead'>;
   readonly club?: ClubSettings;
 }
 
@@ -75,6 +76,7 @@ export class Dialogue {
     readonly desk: Desk,
     readonly ears: Ears,
     readonly options: DialogueOptions,
+    readonly places: Places | null = null,
     readonly records: Records = noRecords,
   ) {
     this.#tools = {
@@ -105,7 +107,14 @@ export class Dialogue {
     const said: Said = { session: held, message, own: before.language ?? own, at };
     const recorded = this.options.oneShot ? null : await aboutRecords(this.#tools, said);
     if (recorded !== null) return this.#recorded(recorded, said, own, club);
-    const { read, language, parsed } = await readMessage(rules, this.ears, held, message, said.own);
+    const { read, language, parsed } = await readMessage(
+      rules,
+      this.ears,
+      held,
+      message,
+      said.own,
+      this.places,
+    );
     const begun =
       parsed === undefined || this.options.oneShot ? null : await beginsRecord(this.#tools, said, parsed);
     if (begun !== null) return this.#recorded(begun, said, own, club);
@@ -120,6 +129,7 @@ export class Dialogue {
         language,
         units: answer.session.units ?? (answer.club ?? club).units ?? 'metric',
         resumed: resumed && read.kind !== 'restart',
+        lead: read.kind === 'told' ? (read.lines ?? []) : [],
       },
       ...(answer.club === undefined ? {} : { club: answer.club }),
     };
@@ -141,6 +151,7 @@ export class Dialogue {
         language,
         units: session.units ?? club.units ?? 'metric',
         resumed: false,
+        lead: [],
       },
       ...(changes === undefined ? {} : { changes }),
     };

@@ -113,11 +113,13 @@ export function render(message: Message, turn: Turn, words: Words): Rendered | S
   const { outcome } = turn;
   const shown = show(words, turn);
   const [head = [], ...others] = shown.groups;
+  const lead: Paragraph[] = turn.lead.map((line) => ({ text: words.say(line), first: true }));
   const held: Paragraph[] = turn.resumed ? [{ text: heldLine(words, turn), first: false }] : [];
   const restart = { id: 'c:restart', label: words.say({ say: 'choice-restart' }) };
-  const groups = [[...held, ...head], ...others];
+  const groups = [[...held, ...lead, ...head], ...others];
   return {
     groups,
+    language: turn.language,
     reply: {
       inReplyTo: message.id,
       chat: message.chat,

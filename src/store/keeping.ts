@@ -9,6 +9,9 @@ import type { Kept, Store } from './store.ts';
 
 type Database = Kysely<Tables> | Transaction<Tables>;
 
+/** A chat that was left before it was ever known to be joined. */
+const neverJoined = '';
+
 /** False: somebody claimed it before. */
 async function claim(db: Database, id: string, at: string): Promise<boolean> {
   const { numInsertedOrUpdatedRows } = await db
@@ -119,11 +122,22 @@ export function keeping(db: Kysely<Tables>): Store {
         .executeTakeFirst();
       if (numInsertedOrUpdatedRows === 1n) return true;
       await db.updateTable('chats').set({ paused: 0 }).where('chat', '=', chat).execute();
-      return false;
+      const { numUpdatedRows } = await db
+        .updateTable('chats')
+        .set({ joined: at })
+        .where('chat', '=', chat)
+        .where('joined', '=', neverJoined)
+        .executeTakeFirst();
+      return numUpdatedRows === 1n;
     },
 
     async left(chat) {
-      await db.updateTable('chats').set({ paused: 1 }).where('chat', '=', chat).execute();
+      const [platform = ''] = chat.split(':');
+      await db
+        .insertInto('chats')
+        .values({ chat, platform, joined: neverJoined, paused: 1 })
+        .onConflict((conflict) => conflict.column('chat').doUpdateSet({ paused: 1 }))
+        .execute();
     },
 
     async isPaused(chat) {
