@@ -8,6 +8,7 @@ import { aboutRecord, withdrawal } from './by-id.ts';
 import { type Recorded, type Said, saying, type Tools } from './context.ts';
 import { begin, dropped, fix, goOn, goOnWith, keep, tapped } from './drafting.ts';
 import { tellsOfPull } from './hearing.ts';
+import { aboutOurs } from './ours.ts';
 import { exported, tableIn } from './tables.ts';
 
 /** As many other words as such a message may have. */
@@ -61,7 +62,7 @@ export async function aboutRecords(tools: Tools, said: Said): Promise<Recorded |
   if (draft !== null && only(text, confirms)) return keep(tools, said);
   if (draft !== null && only(text, records.drop)) return dropped(tools, said);
   if (around(text, records.export) !== undefined && !/\d/.test(text)) return exported(tools, said);
-  const named = await aboutRecord(tools, said, text);
+  const named = (await aboutRecord(tools, said, text)) ?? (await aboutOurs(tools, said, text));
   if (named !== null) return named;
   if (draft === null || command.test(text)) return null;
   return goOnWith(tools, said, draft, text);
