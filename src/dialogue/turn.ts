@@ -7,6 +7,7 @@ import type { Phrase } from '../contracts/phrase.ts';
 import { noRecords, type RecordChange, type Records } from '../contracts/record.ts';
 import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
+import { bondFacts } from '../field/bond.ts';
 import type { Places } from '../places/seas.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
@@ -62,6 +63,9 @@ const guesses: readonly (readonly [topic: string, facts: readonly string[]])[] =
 
 const guessTopic = (facts: Facts): string | undefined =>
   guesses.find(([, ids]) => ids.every((id) => facts[id] !== undefined))?.[0];
+
+/** Topics that reckon with the bond of an adhesive. */
+const learning = ['embedment', 'pulltest-plan'];
 
 const valuesOf = (facts: Facts): Record<string, FactValue> =>
   Object.fromEntries(Object.entries(facts).map(([id, { value }]) => [id, value]));
@@ -172,9 +176,11 @@ export class Dialogue {
       case 'why':
         return this.#why(session);
       case 'back':
-        return this.#back(session);
+        return this.#back(session, message.chat);
       case 'told':
-        return read.refers === undefined ? this.#told(session, read) : this.#refers(session, read);
+        return read.refers === undefined
+          ? this.#told(session, read, message.chat)
+          : this.#refers(session, read, message.chat);
     }
   }
 
@@ -189,11 +195,11 @@ export class Dialogue {
   }
 
   /** "And the other one?", "what about the shady side?" */
-  async #refers(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {
+  async #refers(session: Session, read: Extract<Read, { kind: 'told' }>, chat: string): Promise<Answer> {
     const { answered } = session;
     if (read.refers === 'shade') {
-      if (topicOf(session) === undefined) return this.#told(session, read);
-      return this.#told(onAnotherSide(session), read);
+      if (topicOf(session) === undefined) return this.#told(session, read, chat);
+      return this.#told(onAnotherSide(session), read, chat);
     }
     const advice = answered === null ? null : await this.#advise(answered.topic, answered.facts);
     const other = otherOne(session, advice, factsOf(this.desk.rules, session));
@@ -201,13 +207,8 @@ export class Dialogue {
       case 'one': {
         const entry = { fact: other.fact, value: other.value, from: 'said' } as const;
         const topics = read.topics.length > 0 || answered === null ? read.topics : [answered.topic];
-        return this.#told(session, {
-          ...read,
-          either: session.either,
-          entries: [...read.entries, entry],
-          topics,
-          understood: [...read.understood, other.fact],
-        });
+        const also = { either: session.either, topics, understood: [...read.understood, other.fact] };
+        return this.#told(session, { ...read, ...also, entries: [...read.entries, entry] }, chat);
       }
       case 'which': {
         const answer = this.#notice(session, [{ say: 'other-which' }], []);
@@ -221,7 +222,7 @@ export class Dialogue {
     }
   }
 
-  async #told(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {
+  async #told(session: Session, read: Extract<Read, { kind: 'told' }>, chat: string): Promise<Answer> {
     const [topic] = read.topics;
     const { either = null } = read;
     if (topic !== undefined && topic !== 'refuse' && !canAdvise(topic))
@@ -234,18 +235,19 @@ export class Dialogue {
       const noted = { ...next, pending: null };
       return this.#notice(noted, [{ say: 'what-about' }], offered, read.understood);
     }
-    return this.#answer(next, session, read.understood, read.topics.slice(1));
+    return this.#answer(next, session, chat, read.understood, read.topics.slice(1));
   }
 
   /** Asks what may still change the answer, or answers. `before` is what stays if no answer can be given. */
   async #answer(
     session: Session,
     before: Session,
+    chat: string,
     understood: readonly string[],
     also: readonly string[],
   ): Promise<Answer> {
     const topic = topicOf(session) ?? 'unknown';
-    const facts = factsOf(this.desk.rules, session);
+    const facts = await this.#withOurs(topic, factsOf(this.desk.rules, session), chat);
     try {
       const { oneShot } = this.options;
       const next: NextQuestion = oneShot
@@ -278,6 +280,16 @@ export class Dialogue {
       if (!(error instanceof OutOfRange)) throw error;
       return this.#notice(before, [outOfRange(error)], []);
     }
+  }
+
+  /** What the club's own pulls say of the bond, where the rock and the adhesive are known. */
+  async #withOurs(topic: string, facts: Facts, chat: string): Promise<Facts> {
+    const [rock, adhesive] = [facts.rock?.value, facts.adhesive?.value];
+    if (!learning.includes(topic) || typeof rock !== 'string' || typeof adhesive !== 'string') return facts;
+    const records = await this.records.list(chat, 'test');
+    return records.length === 0
+      ? facts
+      : { ...facts, ...bondFacts(this.desk.rules, records, rock, adhesive) };
   }
 
   #ask(
@@ -338,11 +350,11 @@ export class Dialogue {
     };
   }
 
-  async #back(session: Session): Promise<Answer> {
+  async #back(session: Session, chat: string): Promise<Answer> {
     const earlier = takeBack(session);
     if (earlier === session) return this.#notice(session, [{ say: 'back-nothing' }], offered);
     if (topicOf(earlier) === undefined) return this.#notice(earlier, [{ say: 'back-start' }], offered);
-    return this.#answer(earlier, session, Object.keys(factsOf(this.desk.rules, earlier)), []);
+    return this.#answer(earlier, session, chat, Object.keys(factsOf(this.desk.rules, earlier)), []);
   }
 
   #notice(
