@@ -13,7 +13,7 @@ import { Languages } from './languages.ts';
 import { openPlaces, type Places } from './places/seas.ts';
 import { render } from './render/render.ts';
 import { loadRules, type RuleSet } from './rules/index.ts';
-import type { Store } from './store/store.ts';
+import { type Kept, RecordConflict, type Store } from './store/store.ts';
 
 /** Shown when the program itself failed: no answer is better than a wrong one. */
 const failed: Turn = {
@@ -57,7 +57,8 @@ export async function makeApp(
   const home = languages.ofLocale(options.locale);
   await Promise.all([languages.words(home), languages.understand(home)]);
   const places = await placesIn(rulesFolder);
-  const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, languages, options, places);
+  const desk = { rules, judge: guardedJudge(rules) };
+  const dialogue = new Dialogue(desk, languages, options, places, store.records);
 
   const answer: Handle = async (message, posting) => {
     const { chat, user, room = '' } = message;
@@ -67,15 +68,27 @@ export async function makeApp(
     const own = languages.ofLocale(message.locale ?? club.language ?? options.locale);
     const answered = await dialogue.turn(session, message, own, club);
     const { language, units } = answered.turn;
-    const rendered = render(message, answered.turn, await languages.words(language, units));
-    const kept = await store.keep({
-      talk,
-      at: message.at ?? new Date().toISOString(),
-      ...(answered.session === session ? {} : { session: answered.session }),
-      ...(answered.club === undefined ? {} : { club: answered.club }),
-      ...(posting === undefined ? {} : { posting, rendered: 'reply' in rendered ? rendered : null }),
-    });
-    return kept ? rendered : null;
+    const words = await languages.words(language, units);
+    const at = message.at ?? new Date().toISOString();
+    const keep = async (turn: Turn, kept: Partial<Kept>): Promise<Rendered | Silence | null> => {
+      const rendered = render(message, turn, words);
+      const posted =
+        posting === undefined ? {} : { posting, rendered: 'reply' in rendered ? rendered : null };
+      return (await store.keep({ talk, at, ...kept, ...posted })) ? rendered : null;
+    };
+    try {
+      return await keep(answered.turn, {
+        ...(answered.session === session ? {} : { session: answered.session }),
+        ...(answered.club === undefined ? {} : { club: answered.club }),
+        ...(answered.changes === undefined ? {} : { changes: answered.changes }),
+      });
+    } catch (error) {
+      if (!(error instanceof RecordConflict)) throw error;
+      // Somebody was faster: nothing was changed, and what the member saw no longer holds.
+      const lines = [{ say: 'record-changed-meanwhile' }];
+      const outcome: Turn['outcome'] = { kind: 'notice', lines, topics: [], open: null };
+      return keep({ ...answered.turn, outcome }, { session: answered.session });
+    }
   };
 
   const handle: Handle = async (message, posting) => {

@@ -8,6 +8,7 @@ import { type Expressions, expressionsSchema } from './dialogue/expressions.ts';
 import type { Ears, Understand } from './dialogue/hear.ts';
 import { remembering } from './dialogue/remembering.ts';
 import { loadVocabulary, makeUnderstand } from './dialogue/understand/index.ts';
+import { type TableWords, tableWordsSchema } from './field/table/words.ts';
 import { glossaryOf } from './glossary.ts';
 import { makeWords, type Words } from './render/words.ts';
 import type { RuleSet } from './rules/index.ts';
@@ -45,6 +46,7 @@ export class Languages implements Ears {
     readonly codes: readonly string[],
     readonly names: ReadonlyMap<string, string>,
     readonly expressions: Expressions,
+    readonly tables: TableWords,
     folder: string,
     rules: RuleSet,
   ) {
@@ -74,6 +76,7 @@ export class Languages implements Ears {
       there.map(({ code }) => code),
       new Map(names),
       expressionsSchema.parse(JSON.parse(await readFile(join(folder, 'words', 'talk.json'), 'utf8'))),
+      tableWordsSchema.parse(JSON.parse(await readFile(join(folder, 'words', 'tables.json'), 'utf8'))),
       folder,
       rules,
     );

@@ -25,6 +25,9 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['pictures', '../engineering/index.ts'],
   ['render', '../pictures/index.ts'],
   ['advice', '../pictures/index.ts'],
+  ['field', '../advice/index.ts'],
+  ['field', '../dialogue/turn.ts'],
+  ['advice', '../field/index.ts'],
   ['places', '../dialogue/turn.ts'],
   ['engineering', '../places/coast.ts'],
 ];
@@ -33,6 +36,8 @@ const allowed: readonly [folder: string, imported: string][] = [
   ['advice', '../engineering/index.ts'],
   ['adapters', '../contracts/message.ts'],
   ['pictures', '../units/one-line.ts'],
+  ['field', '../engineering/index.ts'],
+  ['dialogue', '../field/index.ts'],
 ];
 
 /** A tree with the project's own lint rules and one planted import a file. */

@@ -12,7 +12,7 @@ import { type Ears, type Heard, hear, languageAsked } from './hear.ts';
 import { readPlace } from './place.ts';
 import type { Found, Parsed, Problem } from './understand/index.ts';
 
-type NewEntry = Omit<Entry, 'turn'>;
+export type NewEntry = Omit<Entry, 'turn'>;
 
 export type Read =
   | { readonly kind: 'notice'; readonly lines: readonly Phrase[]; readonly offer: boolean }
@@ -47,6 +47,8 @@ const notice = (say: string, args: Phrase['with'] = {}, offer = false): Read => 
 export interface ReadIn {
   readonly read: Read;
   readonly language: string;
+  /** The words as they were understood, where it had words. */
+  readonly parsed?: Parsed;
 }
 
 export async function readMessage(
@@ -80,8 +82,15 @@ export async function readMessage(
     now: message.at ?? localNow(),
   });
   const read = readParsed(rules, session, parsed, points?.refers);
-  return { read, language: points === undefined ? language : own };
+  return { read, language: points === undefined ? language : own, parsed };
 }
+
+/** Settings, help, languages and units are never part of a record. */
+export const settledElsewhere = (ears: Ears, text: string): boolean =>
+  text.length > longest ||
+  /^\s*\/(help|settings|club|language|units)(?![\p{L}])/iu.test(text) ||
+  languageAsked(ears, text) !== undefined ||
+  unitsAsked(ears.expressions, text) !== undefined;
 
 async function placeTold(
   rules: RuleSet,
@@ -97,7 +106,7 @@ async function placeTold(
 }
 
 /** The member's clock as far as it is known: that of this machine, with its offset. */
-function localNow(): string {
+export function localNow(): string {
   const now = new Date();
   const offset = -now.getTimezoneOffset();
   const two = (value: number): string => String(Math.floor(Math.abs(value))).padStart(2, '0');
@@ -166,7 +175,7 @@ function helpOn(about: string, heard: string | null): Read {
   return topic === undefined ? notice('help', {}, true) : notice(`help-${topic}`);
 }
 
-function readParsed(rules: RuleSet, session: Session, parsed: Parsed, refers?: Refers): Read {
+export function readParsed(rules: RuleSet, session: Session, parsed: Parsed, refers?: Refers): Read {
   switch (parsed.act) {
     case 'why':
     case 'why-all':

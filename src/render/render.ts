@@ -2,6 +2,7 @@ import type { Choice, Message } from '../contracts/message.ts';
 import type { Paragraph, Rendered, Silence } from '../contracts/reply.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { adviceInReply, adviceParagraphs, factLine, joined } from './answer.ts';
+import { filesSent, showRecord } from './record.ts';
 import { whyParagraphs } from './why.ts';
 import type { Words } from './words.ts';
 
@@ -90,6 +91,16 @@ function show(words: Words, turn: Turn): Shown {
           })),
         ],
       };
+    case 'record':
+      return {
+        groups: showRecord(words, outcome, understoodLine(words, turn)),
+        choices: [
+          ...(outcome.open === null
+            ? []
+            : [...questionChoices(words, outcome.open), dontKnow(words, outcome.open.fact)]),
+          ...outcome.choices.map(({ id, say }) => ({ id, label: words.say(say) })),
+        ],
+      };
     case 'silent':
       return { groups: [], choices: [] };
   }
@@ -115,13 +126,12 @@ export function render(message: Message, turn: Turn, words: Words): Rendered | S
       user: message.user,
       text: groups.map(joined).join(betweenAdvices),
       choices: turn.resumed ? [restart, ...shown.choices] : shown.choices,
-      files: [],
+      files: outcome.kind === 'record' ? filesSent(words, outcome.files) : [],
       topic: turn.topic,
       facts: turn.facts,
       assumed: turn.assumed,
       missing: turn.missing,
-      advice:
-        outcome.kind === 'advice' || outcome.kind === 'why' ? adviceInReply(words, outcome.advice) : null,
+      advice: 'advice' in outcome && outcome.advice !== null ? adviceInReply(words, outcome.advice) : null,
     },
   };
 }
