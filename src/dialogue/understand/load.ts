@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises';
+import type { z } from 'zod';
 import type { FactsView } from './facts-view.ts';
 import { valuesOf } from './facts-view.ts';
+import { type Leaning, leaningSchema } from './leaning.ts';
 import { type Vocabulary, vocabularySchema } from './vocabulary.ts';
 
 /** A vocabulary file that cannot be used, with every fault named. */
@@ -14,7 +16,7 @@ export class VocabularyError extends Error {
   }
 }
 
-export async function loadVocabulary(path: string): Promise<Vocabulary> {
+async function load<T>(path: string, schema: z.ZodType<T>): Promise<T> {
   const text = await readFile(path, 'utf8');
   let content: unknown;
   try {
@@ -22,13 +24,16 @@ export async function loadVocabulary(path: string): Promise<Vocabulary> {
   } catch (error) {
     throw new VocabularyError(path, [error instanceof Error ? error.message : String(error)]);
   }
-  const parsed = vocabularySchema.safeParse(content);
+  const parsed = schema.safeParse(content);
   if (parsed.success) return parsed.data;
   throw new VocabularyError(
     path,
     parsed.error.issues.map((issue) => `${issue.path.join('.') || 'file'}: ${issue.message}`),
   );
 }
+
+export const loadVocabulary = (path: string): Promise<Vocabulary> => load(path, vocabularySchema);
+export const loadLeaning = (path: string): Promise<Leaning> => load(path, leaningSchema);
 
 /** Facts and values that the vocabulary names and the rules do not have. */
 export function strayWords(vocabulary: Vocabulary, facts: FactsView): string[] {
