@@ -54,6 +54,9 @@ export async function posts({
   metrics,
 }: PlatformParts): Promise<(platform: string) => Post> {
   const commands = await readCommands(rulesFolder);
+  // A word that no language knows makes all of them load, for seconds: a platform that waits three would give up.
+  for (const code of app.languages.codes)
+    await Promise.all([app.languages.words(code), app.languages.understand(code)]);
   const suggest = suggester(app);
   return (platform) =>
     new Post({

@@ -24,6 +24,10 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['field', '../advice/index.ts'],
   ['field', '../dialogue/turn.ts'],
   ['advice', '../field/index.ts'],
+  ['pictures', '../render/words.ts'],
+  ['pictures', '../engineering/index.ts'],
+  ['render', '../pictures/index.ts'],
+  ['advice', '../pictures/index.ts'],
   ['places', '../dialogue/turn.ts'],
   ['engineering', '../places/coast.ts'],
 ];
@@ -33,6 +37,7 @@ const allowed: readonly [folder: string, imported: string][] = [
   ['adapters', '../contracts/message.ts'],
   ['field', '../engineering/index.ts'],
   ['dialogue', '../field/index.ts'],
+  ['pictures', '../units/one-line.ts'],
 ];
 
 /** A tree with the project's own lint rules and one planted import a file. */

@@ -677,6 +677,66 @@ group-greeting =
 sent-again = (Nach einer Unterbrechung noch einmal gesendet; vielleicht hast du es schon.)
 press-for-another = Diese Frage galt jemand anderem. Frag mich selbst, dann bekommst du deine eigene.
 
+## Pictures
+picture-nothing = Nichts zu zeichnen: keine Werte.
+picture-more = und { $count } weitere
+picture-axis-time = Zeit, s
+picture-axis-force = Kraft, kN
+picture-axis-displacement = Verschiebung, mm
+picture-axis-bond = Verbundfestigkeit, MPa
+picture-axis-cost = Kosten pro Jahr
+picture-axis-risk = Wahrscheinlichkeit, innerhalb eines Jahres zu versagen
+picture-force-time = Kraft über der Zeit: { $name }
+picture-force-displacement = Kraft über der Verschiebung: { $name }
+picture-peak = Höchstwert eines Versuchs
+picture-first-drop = erster Abfall der Kraft
+picture-pull = Höchstwert { $peak }
+picture-pull-dropped = Höchstwert { $peak }, erster Abfall bei { $drop }
+picture-need = { $name }: mindestens { $load }
+picture-groups = Ausziehversuche im Vergleich: { $name }
+picture-failed = ein Versuch, bis zum Versagen gezogen
+picture-stopped = ein Versuch, vor dem Versagen beendet: hielt mindestens so viel
+picture-mean = Mittelwert: die Hälfte hält weniger
+picture-characteristic = 5-%-Wert: 19 von 20 halten mehr
+picture-tests = { $count ->
+    [one] { $count } Versuch
+   *[other] { $count } Versuche
+ }{ $stopped ->
+    [0] { "" }
+   *[other] , davon vor dem Versagen beendet: { $stopped }
+ }
+picture-group = { $name }: { $parts }
+picture-group-mean = Mittelwert { $mean }
+picture-group-low = 5-%-Wert { $low }
+picture-group-no-low = kein 5-%-Wert
+picture-bond = Verbundfestigkeit, gelernt und veröffentlicht: { $name }
+picture-published = veröffentlicht: { $low } bis { $high }
+picture-learned = Mittelwert mit den eigenen Versuchen eingerechnet: { $mean }; mit { $share } % Wahrscheinlichkeit zwischen { $low } und { $high }
+picture-own = eigene Versuche: { $tests }
+picture-used = verwendeter Wert: { $used }
+picture-costs = Was der Austausch kostet: { $name }
+picture-policy = { $name }: insgesamt { $total }
+picture-risks = Welche Haken zuerst: { $name }
+picture-share = { $share } %
+picture-share-under = unter { $share } %
+picture-risk-act = gefüllt: hier zuerst handeln
+picture-risk-watch = offen: weiter prüfen
+picture-alt-reached = { $load } ({ $name }) erreicht: { $reached } von { $count } Versuchen.
+picture-alt-peaks = { $count ->
+    [one] Ein Versuch, Höchstwert { $most }.
+   *[other] { $count } Versuche, Höchstwerte von { $least } bis { $most }.
+ }
+picture-alt-no-pulls = { $count } Versuche in dieser Aufzeichnung gefunden.
+picture-alt-groups-met = Gruppen, deren 5-%-Wert { $load } ({ $name }) erreicht: { $met } von { $count }.
+picture-alt-groups-lowest = Niedrigster 5-%-Wert von { $count } Gruppen: { $low } ({ $name }).
+picture-alt-groups-no-low = { $count } Gruppen mit { $tests } Versuchen, keine mit einem 5-%-Wert.
+picture-alt-below = Unter dem veröffentlichten Bereich versagt: { $below } von { $count } eigenen Versuchen.
+picture-alt-range = Eigene Versuche von { $least } bis { $most }.
+picture-alt-cheapest = Am billigsten über { $years } Jahre: { $name }, insgesamt { $total }.
+picture-alt-policy = { $policy }, höchstens { $most } in einem Jahr ({ $year }).
+picture-alt-no-policies = { $count } Vorgehensweisen zu vergleichen.
+picture-alt-act = { $act } von { $count } Haken: hier zuerst handeln.
+picture-alt-highest = Höchste Wahrscheinlichkeit, innerhalb eines Jahres zu versagen: { $name }, { $share }.
 ## Places
 place-impossible = Diesen Ort gibt es nicht: die Breite geht von -90 bis 90, die Länge von -180 bis 180. Es wurde nichts geändert.
 place-null = Das ist der Punkt 0, 0, den ein Empfänger ohne Signal meldet. Es wurde nichts geändert.

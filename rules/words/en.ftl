@@ -680,6 +680,66 @@ group-greeting =
 sent-again = (Sent again after an interruption; you may have had it already.)
 press-for-another = This question was put to somebody else. Ask me yourself and you get your own.
 
+## Pictures
+picture-nothing = Nothing to draw: no values.
+picture-more = and { $count } more
+picture-axis-time = time, s
+picture-axis-force = force, kN
+picture-axis-displacement = displacement, mm
+picture-axis-bond = bond strength, MPa
+picture-axis-cost = cost per year
+picture-axis-risk = chance of failing within a year
+picture-force-time = Force over time: { $name }
+picture-force-displacement = Force over displacement: { $name }
+picture-peak = peak of a pull
+picture-first-drop = first drop of the force
+picture-pull = peak { $peak }
+picture-pull-dropped = peak { $peak }, first drop at { $drop }
+picture-need = { $name }: at least { $load }
+picture-groups = Pull tests compared: { $name }
+picture-failed = one test, pulled to failure
+picture-stopped = one test, stopped before failure: held at least this
+picture-mean = mean: half hold less
+picture-characteristic = 5 % value: 19 of 20 hold more
+picture-tests = { $count ->
+    [one] { $count } test
+   *[other] { $count } tests
+ }{ $stopped ->
+    [0] { "" }
+   *[other] , of which stopped before failure: { $stopped }
+ }
+picture-group = { $name }: { $parts }
+picture-group-mean = mean { $mean }
+picture-group-low = 5 % value { $low }
+picture-group-no-low = no 5 % value
+picture-bond = Bond strength, learned and published: { $name }
+picture-published = published: { $low } to { $high }
+picture-learned = mean with the own tests counted in: { $mean }; with { $share } % probability between { $low } and { $high }
+picture-own = own tests: { $tests }
+picture-used = value used: { $used }
+picture-costs = What replacement costs: { $name }
+picture-policy = { $name }: { $total } in all
+picture-risks = Which anchors first: { $name }
+picture-share = { $share } %
+picture-share-under = under { $share } %
+picture-risk-act = filled: act on these first
+picture-risk-watch = open: keep inspecting
+picture-alt-reached = { $reached } of { $count } pulls reached { $load } ({ $name }).
+picture-alt-peaks = { $count ->
+    [one] One pull, peak { $most }.
+   *[other] { $count } pulls, peaks from { $least } to { $most }.
+ }
+picture-alt-no-pulls = { $count } pulls found in this recording.
+picture-alt-groups-met = In { $met } of { $count } groups the 5 % value reaches { $load } ({ $name }).
+picture-alt-groups-lowest = Lowest 5 % value of { $count } groups: { $low } ({ $name }).
+picture-alt-groups-no-low = { $count } groups with { $tests } tests, none with a 5 % value.
+picture-alt-below = { $below } of { $count } own tests gave way below the published range.
+picture-alt-range = Own tests from { $least } to { $most }.
+picture-alt-cheapest = Cheapest over { $years } years: { $name }, { $total } in all.
+picture-alt-policy = { $policy }, at most { $most } in one year ({ $year }).
+picture-alt-no-policies = { $count } policies to compare.
+picture-alt-act = { $act } of { $count } anchors: act on these first.
+picture-alt-highest = Highest chance of failing within a year: { $name }, { $share }.
 ## Places
 place-impossible = No such place: latitude runs from -90 to 90, longitude from -180 to 180. Nothing was changed.
 place-null = That is the point 0, 0, which a receiver without a fix reports. Nothing was changed.

@@ -680,6 +680,66 @@ group-greeting =
 sent-again = (Enviado de nuevo tras una interrupción; puede que ya lo tengas.)
 press-for-another = Esta pregunta era para otra persona. Pregúntame tú y tendrás la tuya.
 
+## Pictures
+picture-nothing = Nada que dibujar: no hay valores.
+picture-more = y { $count } más
+picture-axis-time = tiempo, s
+picture-axis-force = fuerza, kN
+picture-axis-displacement = desplazamiento, mm
+picture-axis-bond = adherencia, MPa
+picture-axis-cost = coste por año
+picture-axis-risk = probabilidad de fallar en un año
+picture-force-time = Fuerza en el tiempo: { $name }
+picture-force-displacement = Fuerza según el desplazamiento: { $name }
+picture-peak = máximo de un ensayo
+picture-first-drop = primera bajada de la fuerza
+picture-pull = máximo { $peak }
+picture-pull-dropped = máximo { $peak }, primera bajada a { $drop }
+picture-need = { $name }: al menos { $load }
+picture-groups = Ensayos de extracción comparados: { $name }
+picture-failed = un ensayo, llevado hasta la rotura
+picture-stopped = un ensayo, parado antes de la rotura: aguantó al menos eso
+picture-mean = media: la mitad aguanta menos
+picture-characteristic = valor del 5 %: 19 de cada 20 aguantan más
+picture-tests = { $count ->
+    [one] { $count } ensayo
+   *[other] { $count } ensayos
+ }{ $stopped ->
+    [0] { "" }
+   *[other] , de ellos parados antes de la rotura: { $stopped }
+ }
+picture-group = { $name }: { $parts }
+picture-group-mean = media { $mean }
+picture-group-low = valor del 5 % { $low }
+picture-group-no-low = sin valor del 5 %
+picture-bond = Adherencia, aprendida y publicada: { $name }
+picture-published = publicado: de { $low } a { $high }
+picture-learned = media contando los ensayos propios: { $mean }; con un { $share } % de probabilidad entre { $low } y { $high }
+picture-own = ensayos propios: { $tests }
+picture-used = valor usado: { $used }
+picture-costs = Lo que cuesta el reequipamiento: { $name }
+picture-policy = { $name }: { $total } en total
+picture-risks = Qué anclajes primero: { $name }
+picture-share = { $share } %
+picture-share-under = menos del { $share } %
+picture-risk-act = relleno: actuar aquí primero
+picture-risk-watch = hueco: seguir inspeccionando
+picture-alt-reached = Llegaron a { $load } ({ $name }): { $reached } de { $count } ensayos.
+picture-alt-peaks = { $count ->
+    [one] Un ensayo, máximo { $most }.
+   *[other] { $count } ensayos, máximos de { $least } a { $most }.
+ }
+picture-alt-no-pulls = { $count } ensayos encontrados en este registro.
+picture-alt-groups-met = Grupos cuyo valor del 5 % llega a { $load } ({ $name }): { $met } de { $count }.
+picture-alt-groups-lowest = El valor del 5 % más bajo de { $count } grupos: { $low } ({ $name }).
+picture-alt-groups-no-low = { $count } grupos con { $tests } ensayos, ninguno con un valor del 5 %.
+picture-alt-below = Cedieron por debajo de lo publicado: { $below } de { $count } ensayos propios.
+picture-alt-range = Ensayos propios de { $least } a { $most }.
+picture-alt-cheapest = Lo más barato en { $years } años: { $name }, { $total } en total.
+picture-alt-policy = { $policy }, como mucho { $most } en un año ({ $year }).
+picture-alt-no-policies = { $count } planes que comparar.
+picture-alt-act = { $act } de { $count } anclajes: actuar aquí primero.
+picture-alt-highest = Mayor probabilidad de fallar en un año: { $name }, { $share }.
 ## Places
 place-impossible = No existe ese lugar: la latitud va de -90 a 90 y la longitud de -180 a 180. No se ha cambiado nada.
 place-null = Es el punto 0, 0, el que da un receptor sin señal. No se ha cambiado nada.

@@ -677,6 +677,66 @@ group-greeting =
 sent-again = (Renvoyé après une interruption ; tu l'as peut-être déjà reçu.)
 press-for-another = Cette question était pour quelqu'un d'autre. Demande-moi toi-même et tu auras la tienne.
 
+## Pictures
+picture-nothing = Rien à dessiner : aucune valeur.
+picture-more = et { $count } de plus
+picture-axis-time = temps, s
+picture-axis-force = force, kN
+picture-axis-displacement = déplacement, mm
+picture-axis-bond = adhérence, MPa
+picture-axis-cost = coût par an
+picture-axis-risk = probabilité de lâcher dans l'année
+picture-force-time = Force dans le temps : { $name }
+picture-force-displacement = Force selon le déplacement : { $name }
+picture-peak = pic d'un essai
+picture-first-drop = première baisse de la force
+picture-pull = pic { $peak }
+picture-pull-dropped = pic { $peak }, première baisse à { $drop }
+picture-need = { $name } : au moins { $load }
+picture-groups = Essais d'arrachement comparés : { $name }
+picture-failed = un essai, mené jusqu'à la rupture
+picture-stopped = un essai, arrêté avant la rupture : a tenu au moins autant
+picture-mean = moyenne : la moitié tient moins
+picture-characteristic = valeur à 5 % : 19 sur 20 tiennent plus
+picture-tests = { $count ->
+    [one] { $count } essai
+   *[other] { $count } essais
+ }{ $stopped ->
+    [0] { "" }
+   *[other] , dont arrêtés avant la rupture : { $stopped }
+ }
+picture-group = { $name } : { $parts }
+picture-group-mean = moyenne { $mean }
+picture-group-low = valeur à 5 % { $low }
+picture-group-no-low = pas de valeur à 5 %
+picture-bond = Adhérence, apprise et publiée : { $name }
+picture-published = publié : { $low } à { $high }
+picture-learned = moyenne avec nos essais comptés : { $mean } ; avec { $share } % de probabilité entre { $low } et { $high }
+picture-own = nos essais : { $tests }
+picture-used = valeur utilisée : { $used }
+picture-costs = Ce que coûte le remplacement : { $name }
+picture-policy = { $name } : { $total } en tout
+picture-risks = Quels ancrages d'abord : { $name }
+picture-share = { $share } %
+picture-share-under = moins de { $share } %
+picture-risk-act = plein : agir ici d'abord
+picture-risk-watch = vide : continuer à inspecter
+picture-alt-reached = { $load } atteints ({ $name }) : { $reached } sur { $count }.
+picture-alt-peaks = { $count ->
+    [one] { $count } essai, pic { $most }.
+   *[other] { $count } essais, pics de { $least } à { $most }.
+ }
+picture-alt-no-pulls = { $count } essai trouvé dans cet enregistrement.
+picture-alt-groups-met = Groupes dont la valeur à 5 % atteint { $load } ({ $name }) : { $met } sur { $count }.
+picture-alt-groups-lowest = Plus basse valeur à 5 % de { $count } groupes : { $low } ({ $name }).
+picture-alt-groups-no-low = { $count } groupes avec { $tests } essais, aucun avec une valeur à 5 %.
+picture-alt-below = Ont lâché sous la plage publiée : { $below } sur nos { $count } essais.
+picture-alt-range = Nos essais de { $least } à { $most }.
+picture-alt-cheapest = Le moins cher sur { $years } ans : { $name }, { $total } en tout.
+picture-alt-policy = { $policy }, au plus { $most } en une année ({ $year }).
+picture-alt-no-policies = { $count } façon de faire à comparer.
+picture-alt-act = Agir d'abord ici : { $act } sur { $count } ancrages.
+picture-alt-highest = Plus haute probabilité de lâcher dans l'année : { $name }, { $share }.
 ## Places
 place-impossible = Ce lieu n'existe pas : la latitude va de -90 à 90, la longitude de -180 à 180. Rien n'a été changé.
 place-null = C'est le point 0, 0, celui d'un récepteur sans signal. Rien n'a été changé.

@@ -680,6 +680,66 @@ group-greeting =
 sent-again = (Inviato di nuovo dopo un'interruzione; forse l'hai già ricevuto.)
 press-for-another = Questa domanda era per un'altra persona. Chiedimi tu e avrai la tua.
 
+## Pictures
+picture-nothing = Niente da disegnare: nessun valore.
+picture-more = e altri { $count }
+picture-axis-time = tempo, s
+picture-axis-force = forza, kN
+picture-axis-displacement = spostamento, mm
+picture-axis-bond = aderenza, MPa
+picture-axis-cost = costo all'anno
+picture-axis-risk = probabilità di cedere entro un anno
+picture-force-time = Forza nel tempo: { $name }
+picture-force-displacement = Forza secondo lo spostamento: { $name }
+picture-peak = picco di un'estrazione
+picture-first-drop = primo calo della forza
+picture-pull = picco { $peak }
+picture-pull-dropped = picco { $peak }, primo calo a { $drop }
+picture-need = { $name }: almeno { $load }
+picture-groups = Estrazioni a confronto: { $name }
+picture-failed = un'estrazione, portata fino a rottura
+picture-stopped = un'estrazione, fermata prima della rottura: ha tenuto almeno tanto
+picture-mean = media: la metà tiene meno
+picture-characteristic = valore al 5 %: 19 su 20 tengono di più
+picture-tests = { $count ->
+    [one] { $count } estrazione
+   *[other] { $count } estrazioni
+ }{ $stopped ->
+    [0] { "" }
+   *[other] , di cui fermate prima della rottura: { $stopped }
+ }
+picture-group = { $name }: { $parts }
+picture-group-mean = media { $mean }
+picture-group-low = valore al 5 % { $low }
+picture-group-no-low = nessun valore al 5 %
+picture-bond = Aderenza, imparata e pubblicata: { $name }
+picture-published = pubblicato: da { $low } a { $high }
+picture-learned = media contando le proprie estrazioni: { $mean }; con probabilità del { $share } % tra { $low } e { $high }
+picture-own = estrazioni proprie: { $tests }
+picture-used = valore usato: { $used }
+picture-costs = Quanto costa la sostituzione: { $name }
+picture-policy = { $name }: { $total } in tutto
+picture-risks = Quali ancoraggi per primi: { $name }
+picture-share = { $share } %
+picture-share-under = meno dello { $share } %
+picture-risk-act = pieno: agire prima qui
+picture-risk-watch = vuoto: continuare a ispezionare
+picture-alt-reached = Hanno raggiunto { $load } ({ $name }): { $reached } su { $count } estrazioni.
+picture-alt-peaks = { $count ->
+    [one] Un'estrazione, picco { $most }.
+   *[other] { $count } estrazioni, picchi da { $least } a { $most }.
+ }
+picture-alt-no-pulls = { $count } estrazioni trovate in questa registrazione.
+picture-alt-groups-met = Gruppi in cui il valore al 5 % raggiunge { $load } ({ $name }): { $met } su { $count }.
+picture-alt-groups-lowest = Valore al 5 % più basso di { $count } gruppi: { $low } ({ $name }).
+picture-alt-groups-no-low = { $count } gruppi con { $tests } estrazioni, nessuno con un valore al 5 %.
+picture-alt-below = Hanno ceduto sotto l'intervallo pubblicato: { $below } su { $count } estrazioni proprie.
+picture-alt-range = Estrazioni proprie da { $least } a { $most }.
+picture-alt-cheapest = Il meno caro in { $years } anni: { $name }, { $total } in tutto.
+picture-alt-policy = { $policy }, al massimo { $most } in un anno ({ $year }).
+picture-alt-no-policies = { $count } piani da confrontare.
+picture-alt-act = Agire prima qui: { $act } su { $count } ancoraggi.
+picture-alt-highest = Probabilità più alta di cedere entro un anno: { $name }, { $share }.
 ## Places
 place-impossible = Quel luogo non esiste: la latitudine va da -90 a 90, la longitudine da -180 a 180. Nulla è stato cambiato.
 place-null = È il punto 0, 0, quello di un ricevitore senza segnale. Nulla è stato cambiato.

@@ -680,6 +680,66 @@ group-greeting =
 sent-again = (Enviado de novo depois de uma interrupção; talvez já o tenhas recebido.)
 press-for-another = Esta pergunta era para outra pessoa. Pergunta-me tu e terás a tua.
 
+## Pictures
+picture-nothing = Nada a desenhar: não há valores.
+picture-more = e mais { $count }
+picture-axis-time = tempo, s
+picture-axis-force = força, kN
+picture-axis-displacement = deslocamento, mm
+picture-axis-bond = aderência, MPa
+picture-axis-cost = custo por ano
+picture-axis-risk = probabilidade de falhar em um ano
+picture-force-time = Força no tempo: { $name }
+picture-force-displacement = Força conforme o deslocamento: { $name }
+picture-peak = pico de um arrancamento
+picture-first-drop = primeira baixa da força
+picture-pull = pico { $peak }
+picture-pull-dropped = pico { $peak }, primeira baixa em { $drop }
+picture-need = { $name }: pelo menos { $load }
+picture-groups = Arrancamentos comparados: { $name }
+picture-failed = um arrancamento, levado até a ruptura
+picture-stopped = um arrancamento, parado antes da ruptura: aguentou pelo menos isto
+picture-mean = média: metade aguenta menos
+picture-characteristic = valor de 5 %: 19 de 20 aguentam mais
+picture-tests = { $count ->
+    [one] { $count } arrancamento
+   *[other] { $count } arrancamentos
+ }{ $stopped ->
+    [0] { "" }
+   *[other] , dos quais parados antes da ruptura: { $stopped }
+ }
+picture-group = { $name }: { $parts }
+picture-group-mean = média { $mean }
+picture-group-low = valor de 5 % { $low }
+picture-group-no-low = sem valor de 5 %
+picture-bond = Aderência, aprendida e publicada: { $name }
+picture-published = publicado: { $low } a { $high }
+picture-learned = média com os arrancamentos próprios na conta: { $mean }; com { $share } % de probabilidade entre { $low } e { $high }
+picture-own = arrancamentos próprios: { $tests }
+picture-used = valor usado: { $used }
+picture-costs = Quanto custa a substituição: { $name }
+picture-policy = { $name }: { $total } ao todo
+picture-risks = Quais ancoragens primeiro: { $name }
+picture-share = { $share } %
+picture-share-under = menos de { $share } %
+picture-risk-act = cheio: agir aqui primeiro
+picture-risk-watch = vazio: continuar a inspecionar
+picture-alt-reached = Chegaram a { $load } ({ $name }): { $reached } de { $count } arrancamentos.
+picture-alt-peaks = { $count ->
+    [one] { $count } arrancamento, pico { $most }.
+   *[other] { $count } arrancamentos, picos de { $least } a { $most }.
+ }
+picture-alt-no-pulls = { $count } arrancamentos encontrados neste registro.
+picture-alt-groups-met = Grupos cujo valor de 5 % chega a { $load } ({ $name }): { $met } de { $count }.
+picture-alt-groups-lowest = Menor valor de 5 % de { $count } grupos: { $low } ({ $name }).
+picture-alt-groups-no-low = { $count } grupos com { $tests } arrancamentos, nenhum com valor de 5 %.
+picture-alt-below = Cederam abaixo da faixa publicada: { $below } de { $count } arrancamentos próprios.
+picture-alt-range = Arrancamentos próprios de { $least } a { $most }.
+picture-alt-cheapest = O mais barato em { $years } anos: { $name }, { $total } ao todo.
+picture-alt-policy = { $policy }, no máximo { $most } em um ano ({ $year }).
+picture-alt-no-policies = { $count } planos a comparar.
+picture-alt-act = { $act } de { $count } ancoragens: agir aqui primeiro.
+picture-alt-highest = Maior probabilidade de falhar em um ano: { $name }, { $share }.
 ## Places
 place-impossible = Esse lugar não existe: a latitude vai de -90 a 90 e a longitude de -180 a 180. Nada foi mudado.
 place-null = É o ponto 0, 0, o que dá um recetor sem sinal. Nada foi mudado.

@@ -19,7 +19,8 @@ const never = new Promise<never>(() => {});
 /** The gateway sends a heartbeat about every 41 s; three missed are no life. */
 const heartbeatMs = 150_000;
 
-export const isShard = (): boolean => process.env.SHARDING_MANAGER !== undefined;
+export const isShard = (): boolean =>
+  process.env.SHARDING_MANAGER !== undefined && process.env.SHARDS !== undefined;
 
 export async function startTelegramSide(
   post: Post,
@@ -60,7 +61,7 @@ export async function startDiscordSide(post: Post, settings: DiscordSettings, lo
   const discord = await startDiscord(post, { token, log, guild, apiRoot });
   return {
     said: discordReady(discord.client.user.username, discord.invite),
-    ended: never,
+    ended: discord.ended,
     live: () => Date.now() - Math.max(started, discord.lastHeartbeat()) < heartbeatMs,
     stop: () => discord.stop(),
   };

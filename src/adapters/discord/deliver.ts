@@ -47,11 +47,20 @@ export interface Asked {
 
 export class Delivery {
   readonly #underWay = new Set<Promise<void>>();
+  readonly #words = new Map<string, Promise<ScreenWords>>();
   #ended = false;
 
   constructor(private readonly parts: DeliveryParts) {}
 
-  async words(locale: string | undefined): Promise<ScreenWords> {
+  /** The same few sentences under every answer: read once a language. */
+  words(locale: string | undefined): Promise<ScreenWords> {
+    const language = (locale ?? '').split('-')[0] ?? '';
+    const known = this.#words.get(language) ?? this.#readWords(locale);
+    this.#words.set(language, known);
+    return known;
+  }
+
+  async #readWords(locale: string | undefined): Promise<ScreenWords> {
     const { post } = this.parts;
     const say = (id: string): Promise<string> => post.say(locale, { say: id });
     const [typeIt, pick, more, again] = await Promise.all([
@@ -85,7 +94,7 @@ export class Delivery {
       await this.parts.calls.withoutButtons(question.channel, question.id);
     } catch (error) {
       // Deleted meanwhile, or only the asker saw it: the buttons do no harm.
-      this.parts.log.debug({ err: told(error) }, 'the buttons of an answered question stay');
+      this.parts.log.debug({ fault: told(error) }, 'the buttons of an answered question stay');
     }
   }
 
@@ -128,7 +137,7 @@ export class Delivery {
       await this.#try(parcel, address, all);
     } catch (error) {
       if (!isUnclear(error)) throw error;
-      this.parts.log.warn({ parcel: parcel.id, err: told(error) }, 'an answer waits to be sent again');
+      this.parts.log.warn({ parcel: parcel.id, fault: told(error) }, 'an answer waits to be sent again');
       this.#later(this.#keepTrying(parcel, address, all));
     }
   }
@@ -146,7 +155,7 @@ export class Delivery {
       try {
         return await this.#try(parcel, address, all);
       } catch (error) {
-        log.warn({ parcel: parcel.id, err: told(error) }, 'an answer could not be sent');
+        log.warn({ parcel: parcel.id, fault: told(error) }, 'an answer could not be sent');
       }
     }
     // It stays in the outbox: the next start sends it, marked as a repeat.
@@ -161,7 +170,7 @@ export class Delivery {
     } catch (error) {
       if (!isClosed(error)) throw error;
       counters.closedTargets += 1;
-      log.info({ parcel: parcel.id, err: told(error) }, 'nothing can be posted there any more');
+      log.info({ parcel: parcel.id, fault: told(error) }, 'nothing can be posted there any more');
       await post.left(address.chat);
     }
     await post.delivered(parcel.id);

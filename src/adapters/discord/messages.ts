@@ -87,7 +87,7 @@ export class Messages {
     if (files.length > 1) return { refused: 'discord-file-one' };
     const { calls, log, apiRoot, fetchLimits } = this.context;
     // A recording takes a moment.
-    calls.typing(message.channelId).catch((error: unknown) => log.debug({ err: told(error) }, 'no typing'));
+    calls.typing(message.channelId).catch((error: unknown) => log.debug({ fault: told(error) }, 'no typing'));
     const fetched = await fetchFile(file, apiRoot, fetchLimits);
     return 'refused' in fetched ? fetched : { ...(text === '' ? {} : { text }), file: fetched.file };
   }

@@ -47,7 +47,7 @@ export async function manageShards(
     log.info({ shard: shard.id }, 'a shard starts');
     shard.on('death', () => log.warn({ shard: shard.id }, 'a shard ended'));
     shard.on('error', (error) =>
-      log.error({ shard: shard.id, err: told(error) }, 'a shard reports an error'),
+      log.error({ shard: shard.id, fault: told(error) }, 'a shard reports an error'),
     );
   });
   await manager.spawn({ delay: delayMs });

@@ -18,7 +18,7 @@ import { Interactions } from './interactions.ts';
 import { inviteLink } from './invite.ts';
 import { Messages } from './messages.ts';
 import { LastLocales, Recent } from './recent.ts';
-import { told } from './secrets.ts';
+import { told, withoutSecrets } from './secrets.ts';
 
 export interface DiscordOptions extends ClientOptions {
   readonly token: string;
@@ -30,8 +30,15 @@ export interface DiscordOptions extends ClientOptions {
   readonly retryMs?: readonly number[] | undefined;
 }
 
+/** The platform does not take this bot: the message says what to look at. */
+export class DiscordError extends Error {
+  override readonly name = 'DiscordError';
+}
+
 export interface Running {
   readonly client: Client<true>;
+  /** Rejects when the platform ends the connection for good; it never resolves. */
+  readonly ended: Promise<never>;
   readonly counters: Readonly<Counters>;
   readonly invite: string;
   /** When the gateway last answered a heartbeat; 0 before the first. */
@@ -85,21 +92,24 @@ export async function startDiscord(post: Post, options: DiscordOptions): Promise
     const done = work()
       .catch((error: unknown) => {
         counters.failures += 1;
-        log.error({ event: id, err: told(error) }, 'an event could not be handled');
+        log.error({ event: id, fault: told(error) }, 'an event could not be handled');
       })
       .finally(() => underWay.delete(done));
     underWay.add(done);
   };
-  watch(client, counters, log);
+  const ended = watch(client, counters, log);
+  // Whoever waits for it hears of it; nobody has to.
+  ended.catch(() => undefined);
   listen(client, context, guard);
 
   const ready = new Promise<Client<true>>((resolve) => client.once(Events.ClientReady, resolve));
   client.rest.setToken(token);
-  const { session_start_limit } = gatewaySchema.parse(await client.rest.get(Routes.gatewayBot()));
+  const gateway = await client.rest.get(Routes.gatewayBot()).catch(refused);
+  const { session_start_limit } = gatewaySchema.parse(gateway);
   counters.identifiesLeft = session_start_limit.remaining;
   if (counters.identifiesLeft < fewIdentifies)
     log.warn({ left: counters.identifiesLeft }, 'the gateway was entered very often today');
-  await client.login(token);
+  await client.login(token).catch(refused);
   const running = await ready;
   const application = running.application.id;
 
@@ -121,6 +131,7 @@ export async function startDiscord(post: Post, options: DiscordOptions): Promise
 
   return {
     client: running,
+    ended,
     counters,
     invite: inviteLink(application),
     lastHeartbeat: () => Math.max(0, ...client.ws.shards.map((shard) => shard.lastPingTimestamp)),
@@ -154,15 +165,11 @@ function listen(
 }
 
 /** Without a listener for errors the process would end. */
-function watch(client: Client, counters: Counters, log: Logger): void {
-  client.on(Events.Error, (error) => log.error({ err: told(error) }, 'the client reports an error'));
+function watch(client: Client, counters: Counters, log: Logger): Promise<never> {
+  client.on(Events.Error, (error) => log.error({ fault: told(error) }, 'the client reports an error'));
   client.on(Events.Warn, (text) => log.warn({ text: told(text).error }, 'the client warns'));
   client.on(Events.ShardError, (error, shard) =>
-    log.error({ shard, err: told(error) }, 'the gateway reports an error'),
-  );
-  client.on(Events.Invalidated, () => log.fatal('the session was ended by the platform for good'));
-  client.on(Events.ShardDisconnect, ({ code }, shard) =>
-    log.fatal({ shard, code }, 'the gateway refuses this bot'),
+    log.error({ shard, fault: told(error) }, 'the gateway reports an error'),
   );
   client.on(Events.ShardReconnecting, (shard) => {
     counters.reconnects += 1;
@@ -176,6 +183,29 @@ function watch(client: Client, counters: Counters, log: Logger): void {
     counters.rateLimited += 1;
     log.info({ global, timeToReset, method }, 'the platform asks to wait');
   });
+  return new Promise((_, reject) => {
+    const end = (why: string): void => {
+      log.fatal(why);
+      reject(new DiscordError(why));
+    };
+    client.on(Events.Invalidated, () => end('Discord ended the session for good.'));
+    client.on(Events.ShardDisconnect, ({ code }, shard) =>
+      end(
+        `Discord refuses this bot (shard ${shard}, close code ${code}): look at its token, intents and shards.`,
+      ),
+    );
+  });
+}
+
+/** What whoever starts the program can act upon. */
+function refused(error: unknown): never {
+  const code = error instanceof Error && 'status' in error ? error.status : undefined;
+  const what = error instanceof Error ? withoutSecrets(error.message) : 'unknown';
+  throw new DiscordError(
+    code === 401 || /token/i.test(what)
+      ? 'Discord does not take DISCORD_TOKEN: make a new one in the developer portal and set it.'
+      : `Discord cannot be reached or refuses this bot: ${what}`,
+  );
 }
 
 async function deliverAgain(post: Post, delivery: Delivery, client: Client, log: Logger): Promise<void> {
@@ -187,7 +217,7 @@ async function deliverAgain(post: Post, delivery: Delivery, client: Client, log:
     try {
       await delivery.again(parcel);
     } catch (error) {
-      log.error({ parcel: parcel.id, err: told(error) }, 'an old answer could not be sent');
+      log.error({ parcel: parcel.id, fault: told(error) }, 'an old answer could not be sent');
     }
   }
 }

@@ -21,8 +21,8 @@ export interface OutgoingOptions {
   readonly retryMilliseconds: number;
 }
 
-/** After so many failures a parcel waits for the next start. */
-const mostTries = 8;
+/** About an hour of failures; then a parcel waits for the next start. */
+const mostTries = 65;
 const longestWait = 60_000;
 
 type Call = { readonly kind: 'call'; readonly call: (api: Api, chat: number) => Promise<unknown> };

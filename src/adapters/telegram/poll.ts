@@ -20,6 +20,7 @@ export const kinds = [
 
 const batch = 100;
 const longestWait = 15_000;
+const mostPause = 1000;
 
 export interface PollOptions {
   readonly api: Api;
@@ -53,20 +54,31 @@ export class Poll {
 
   /** The next updates, as @grammyjs/runner asks for them. */
   async supply(signal: AbortSignal): Promise<Update[]> {
-    for (;;) {
+    for (let looks = 1; ; looks += 1) {
       await this.#options.room();
-      if (this.#open.size > 0) await Promise.race([this.settled(), sleep(100)]);
+      if (this.#open.size > 0) await Promise.race([this.settled(), sleep(Math.min(mostPause, 100 * looks))]);
       if (signal.aborted) throw new Error('stopped');
-      const waiting = this.#open.size > 0;
-      const from = waiting ? Math.min(...this.#open) : this.#beyond;
-      const updates = await this.#fetch(from, waiting ? 0 : this.#options.seconds, signal);
-      const fresh = updates.filter(
-        ({ update_id }) => update_id >= this.#beyond && !this.#open.has(update_id),
-      );
+      const fresh = this.#open.size > 0 ? await this.#lookPast(signal) : await this.#wait(signal);
+      if (fresh === null) continue;
       for (const { update_id } of fresh) this.#open.add(update_id);
-      this.#beyond = Math.max(this.#beyond, ...fresh.map(({ update_id }) => update_id + 1));
-      if (fresh.length > 0 || !waiting) return fresh;
+      return fresh;
     }
+  }
+
+  /** All is stored: waits for what comes. After a quiet week the platform may begin to count anew, even lower. */
+  async #wait(signal: AbortSignal): Promise<Update[]> {
+    const updates = await this.#fetch(this.#beyond, this.#options.seconds, signal);
+    if (updates.length > 0) this.#beyond = Math.max(...updates.map(({ update_id }) => update_id + 1));
+    return updates;
+  }
+
+  /** Something is in work: what came after it; null when there is nothing yet. */
+  async #lookPast(signal: AbortSignal): Promise<Update[] | null> {
+    const updates = await this.#fetch(Math.min(...this.#open), 0, signal);
+    const fresh = updates.filter(({ update_id }) => update_id >= this.#beyond && !this.#open.has(update_id));
+    if (fresh.length === 0) return null;
+    this.#beyond = Math.max(...fresh.map(({ update_id }) => update_id + 1));
+    return fresh;
   }
 
   /** Tells the platform what was stored last, so that it is not sent again. */

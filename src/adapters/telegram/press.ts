@@ -5,7 +5,7 @@ import { type Address, chatKey, writeAddress } from './address.ts';
 import { anonymousAdmin } from './admin.ts';
 import { claimOf, type Desk } from './desk.ts';
 import { isNoise } from './failure.ts';
-import { clean, firstLineBold } from './html.ts';
+import { clean, firstLineBold, plain } from './html.ts';
 import { addressOf } from './incoming.ts';
 import { readPress } from './keyboard.ts';
 
@@ -33,10 +33,12 @@ function showTaken(desk: Desk, sent: Sent, data: string): void {
     .find((button) => 'callback_data' in button && button.callback_data === data)?.text;
   if (sent.text === undefined || label === undefined) return;
   const text = `${sent.text}\n\n✓ ${label}`;
+  // The last part of a long answer has no bold line.
+  const bold = sent.entities?.some(({ type, offset }) => type === 'bold' && offset === 0) === true;
   desk.outgoing.call(sent.chat.id, (api, chat) =>
     text.length > textLimit
       ? api.editMessageReplyMarkup(chat, sent.message_id)
-      : api.editMessageText(chat, sent.message_id, firstLineBold(text), {
+      : api.editMessageText(chat, sent.message_id, bold ? firstLineBold(text) : plain(text), {
           parse_mode: 'HTML',
           link_preview_options: { is_disabled: true },
         }),

@@ -14,6 +14,7 @@ import { Outgoing } from './outgoing.ts';
 import { publishedPace } from './pace.ts';
 import { runPolling, runWebhook, type Source } from './source.ts';
 import { timeLimit } from './time-limit.ts';
+import { checkSecret } from './webhook.ts';
 import { wire } from './wire.ts';
 
 /** Longer waits are not slept through inside a call: the lane of the chat waits instead. */
@@ -29,6 +30,7 @@ export interface Telegram {
   readonly ended: Promise<void>;
 }
 
+/** Without a way out it asks until there is one. */
 async function introduce(bot: Bot): Promise<void> {
   try {
     await bot.init();
@@ -49,6 +51,7 @@ export async function startTelegram(post: Post, options: TelegramOptions): Promi
     fileMilliseconds = 20_000,
     pace = publishedPace,
   } = options;
+  if (options.webhook !== undefined) checkSecret(options.webhook);
   const bot = new Bot<Context>(token, { client: { apiRoot } });
   bot.api.config.use(
     timeLimit(callSeconds * 1000),
@@ -60,6 +63,7 @@ export async function startTelegram(post: Post, options: TelegramOptions): Promi
       rethrowInternalServerErrors: true,
     }),
   );
+  log.info('telegram: asking the platform who I am');
   await introduce(bot);
   const me = bot.botInfo;
   log.info({ bot: me.username, hearsAll: me.can_read_all_group_messages }, 'telegram: started');

@@ -49,6 +49,11 @@ export function strayWords(vocabulary: Vocabulary, facts: FactsView): string[] {
     for (const [fact, value] of [...Object.entries(when), ...Object.entries(gives)]) check(fact, value);
   for (const request of Object.keys(vocabulary.requests)) check('request', request);
   for (const topic of Object.keys(vocabulary.topics)) check('topic', topic);
+  const groups = vocabulary.together?.groups ?? {};
+  for (const { topic, all, none } of vocabulary.together?.rules ?? []) {
+    check('topic', topic);
+    for (const group of [...all, ...(none ?? [])]) if (!(group in groups)) stray.push(`group ${group}`);
+  }
   const numbers = new Set(['size', 'air', 'ignore']);
   for (const role of Object.keys(vocabulary.roles))
     if (!numbers.has(role) && facts.facts.get(role)?.kind !== 'number') stray.push(role);

@@ -40,7 +40,9 @@ describe('entering', () => {
     const post = await realPost(await openSqlite(':memory:'));
     const log = pino({ level: 'silent' });
     const token = `wrong.${server.token}`;
-    await expect(startDiscord(post, { token, apiRoot: server.api, log })).rejects.toThrow(/401|token/i);
+    await expect(startDiscord(post, { token, apiRoot: server.api, log })).rejects.toThrow(
+      'Discord does not take DISCORD_TOKEN',
+    );
     await server.stop();
   });
 });
@@ -80,6 +82,7 @@ describe('a line that breaks', () => {
     const on = stage;
     on.server.gateway.breakLine(4014);
     await until('a loud line', () => on.logs.some((text) => text.includes('refuses this bot')));
+    await expect(on.bot.ended).rejects.toThrow('close code 4014');
     await on.quiet();
     expect(on.server.gateway.identifies).toHaveLength(1);
   });

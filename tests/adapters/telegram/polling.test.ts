@@ -71,21 +71,32 @@ test('while one is in work the line is not polled without a pause', async () => 
   await answer(ana.private, 1);
 });
 
-test('the same update a second time, and updates out of order, count once each', async () => {
+test('the same update a second time counts once, after a restart too', async () => {
   const { ana, server, answer, own } = stage;
-  const sent = ana.send(ana.private, { text: '/help' });
-  const one = { update_id: 8001, message: sent } as never;
-  const two = { update_id: 8000, message: ana.send(ana.private, { text: '/material' }) } as never;
+  const one = { update_id: 8001, message: ana.send(ana.private, { text: '/help' }) } as never;
   server.updates.put(one);
   await answer(ana.private, 1);
   server.updates.put(one);
-  server.updates.put(two);
   await lull(300);
   expect(own(ana.private)).toHaveLength(1);
   await stage.again();
   server.updates.put(one);
   await lull();
   expect(own(ana.private)).toHaveLength(1);
+});
+
+test('when the platform begins to count anew, lower, the bot goes on hearing', async () => {
+  const { ana, server, answer, own } = stage;
+  for (const text of ['/help', '/material']) ana.say(ana.private, text);
+  await answer(ana.private, 2);
+  server.updates.renumber(17);
+  ana.say(ana.private, '/help');
+  await answer(ana.private, 3);
+  ana.say(ana.private, '/help');
+  await answer(ana.private, 4);
+  await lull(300);
+  expect(own(ana.private)).toHaveLength(4);
+  expect(server.callsOf('getUpdates').length).toBeLessThan(20);
 });
 
 test('updates of one batch in the wrong order are all taken', async () => {

@@ -81,6 +81,19 @@ test('200 comes when the update is stored, before anything is sent; a copy of it
   await stage.end();
 });
 
+test('updates that come out of order are all taken, once each', async () => {
+  const stage = await hooked();
+  const { ana, ben, server, answer, own } = stage;
+  const later = JSON.stringify({ update_id: 91, message: ana.send(ana.private, { text: '/help' }) });
+  const sooner = JSON.stringify({ update_id: 90, message: ben.send(ben.private, { text: '/help' }) });
+  for (const body of [later, sooner, later]) expect((await server.webhook.call(body)).status).toBe(200);
+  await answer(ana.private, 1);
+  await answer(ben.private, 1);
+  await lull();
+  expect([own(ana.private).length, own(ben.private).length]).toEqual([1, 1]);
+  await stage.end();
+});
+
 test('a handler that breaks is told to the member, and the platform does not call for ever', async () => {
   const stage = await hooked((post) => {
     post.take = () => Promise.reject(new Error('planned'));

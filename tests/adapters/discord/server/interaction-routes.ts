@@ -38,6 +38,7 @@ function post(
     via,
   });
   server.announce(posted);
+  server.onAnswer(one, posted);
   if (server.options.forget) server.messages.all.length = 0;
   return posted;
 }
@@ -114,7 +115,6 @@ export function answerCallback(server: DiscordServer, call: Call, id: string, to
     one.acknowledgements += 1;
     one.acknowledgedAfter = Date.now() - one.created;
     if (one.timer) clearTimeout(one.timer);
-    if (server.options.forget) server.interactions.delete(token);
   }
   return answer;
 }

@@ -44,6 +44,8 @@ export class DiscordServer {
   /** What the content network has: path → bytes. */
   readonly downloads = new Map<string, { readonly bytes: Buffer; readonly delayMs?: number }>();
   readonly typed: string[] = [];
+  /** Told of each message that answers an interaction. */
+  onAnswer: (one: Interaction, posted: Posted) => void = () => undefined;
   readonly #http: Server;
   readonly #buckets: Buckets;
   #gateway: Gateway | null = null;

@@ -19,12 +19,19 @@ const conflict = (): Refused =>
 export class Updates {
   #queue: Update[] = [];
   #next = 5001;
+  #anew = false;
   #poller: Poller | null = null;
   #allowed: readonly string[] | null = null;
   /** The highest offset that a poller confirmed up to. */
   confirmed = 0;
   /** Told of each new update: the webhook. */
   onNew: (() => void) | null = null;
+
+  /** Counts on from another number, as the platform may after a quiet week; an offset beyond it is none. */
+  renumber(next: number): void {
+    this.#next = next;
+    this.#anew = true;
+  }
 
   /** How many updates there ever were. */
   get made(): number {
@@ -69,7 +76,8 @@ export class Updates {
 
   poll(offset: number, limit: number, seconds: number, gone: (leave: () => void) => void): Promise<Update[]> {
     this.#poller?.end(conflict());
-    if (offset > 0) {
+    if (offset <= this.#next) this.#anew = false;
+    if (offset > 0 && !this.#anew) {
       this.confirmed = Math.max(this.confirmed, offset);
       this.#queue = this.#queue.filter((update) => update.update_id >= offset);
     }
