@@ -1,6 +1,9 @@
-/** Plays a group conversation of an invented club through the real program (its pipe) and prints it as a chat. */
+/**
+ * Plays a group conversation of an invented club through the real program (its pipe) and prints it as a chat:
+ * `npm run demo`, or `npm run demo -- pulls`. In a script `tap` presses the button whose id begins so, `send` sends a file.
+ */
 import { spawn } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
@@ -8,10 +11,23 @@ import { fileURLToPath } from 'node:url';
 import type { Message } from '../src/contracts/message.ts';
 import type { Reply, Silence } from '../src/contracts/reply.ts';
 
+interface Step extends Partial<Message> {
+  readonly user: string;
+  readonly tap?: string;
+  readonly send?: string;
+}
+
 const root = fileURLToPath(new URL('..', import.meta.url));
-const lines = readFileSync(join(root, 'demo', 'conversation.jsonl'), 'utf8')
+const name = process.argv[2] ?? 'conversation';
+const script = join(root, 'demo', `${name}.jsonl`);
+if (!/^[a-z]+$/.test(name) || !existsSync(script)) {
+  console.error(`There is no demo/${name}.jsonl to play.`);
+  process.exit(2);
+}
+const steps = readFileSync(script, 'utf8')
   .trim()
-  .split('\n');
+  .split('\n')
+  .map((line) => JSON.parse(line) as Step);
 const store = mkdtempSync(join(tmpdir(), 'chough-demo-'));
 
 const program = spawn('node', [join(root, 'dist', 'chough.js'), 'pipe'], {
@@ -21,23 +37,41 @@ const program = spawn('node', [join(root, 'dist', 'chough.js'), 'pipe'], {
 const replies = createInterface({ input: program.stdout })[Symbol.asyncIterator]();
 
 const indent = (text: string): string => text.replaceAll('\n', '\n    ');
+let buttons: Reply['choices'] = [];
+
+function messageOf({ tap, send, ...step }: Step, place: number): Message {
+  const pressed = tap === undefined ? undefined : buttons.find(({ id }) => id.startsWith(tap))?.id;
+  if (tap !== undefined && pressed === undefined) throw new Error(`there is no button ${tap} to tap`);
+  return {
+    id: `demo-${place}`,
+    chat: 'seagull-bay',
+    ...step,
+    ...(pressed === undefined ? {} : { press: pressed }),
+    ...(send === undefined
+      ? {}
+      : { file: { name: send, base64: readFileSync(join(root, 'demo', send)).toString('base64') } }),
+  };
+}
+
+function said({ text, press, file }: Message): string {
+  if (file !== undefined) return `[sends ${file.name}]`;
+  return text ?? `[taps: ${buttons.find(({ id }) => id === press)?.label ?? press}]`;
+}
 
 console.log('The Seagull Bay Climbing Club asks. Club, crags and people are invented.\n');
-let labels = new Map<string, string>();
-for (const line of lines) {
-  const message = JSON.parse(line) as Message;
-  const said = message.text ?? `[taps: ${labels.get(message.press ?? '') ?? message.press}]`;
-  console.log(`${message.user}: ${said}\n`);
-  program.stdin.write(`${line}\n`);
+for (const [place, step] of steps.entries()) {
+  const message = messageOf(step, place);
+  console.log(`${message.user}: ${said(message)}\n`);
+  program.stdin.write(`${JSON.stringify(message)}\n`);
   const { value, done } = await replies.next();
   if (done) throw new Error('the program ended before it had answered everything');
   const reply = JSON.parse(value) as Reply | Silence | { error: string };
   if ('error' in reply) throw new Error(reply.error);
   if ('silent' in reply) continue;
-  labels = new Map(reply.choices.map(({ id, label }) => [id, label]));
+  buttons = reply.choices;
   console.log(`Chough:\n    ${indent(reply.text)}`);
-  if (reply.choices.length > 0)
-    console.log(`\n    ${reply.choices.map(({ label }) => `[${label}]`).join(' ')}`);
+  for (const file of reply.files) console.log(`\n    [${file.name}: ${file.alt}]`);
+  if (buttons.length > 0) console.log(`\n    ${buttons.map(({ label }) => `[${label}]`).join(' ')}`);
   console.log('');
 }
 program.stdin.end();

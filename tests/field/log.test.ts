@@ -80,6 +80,14 @@ describe('writing a pull down', () => {
     expect(told.facts).not.toHaveProperty('failure_mode');
   });
 
+  it('a force is the load of the pull, whatever stands beside it', async () => {
+    const shown = await fresh()(
+      'pulled 10x80 twin leg, epoxy, granite, dry hole, 28.4 kN, resin came out clean',
+    );
+    expect(shown.facts).toMatchObject({ load_kn: 28.4, hole_moisture: 'dry' });
+    expect(shown.facts).not.toHaveProperty('hole_diameter_mm');
+  });
+
   it('takes corrections by words and by a button', async () => {
     const say = fresh();
     await say(wholePull);

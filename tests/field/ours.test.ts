@@ -78,7 +78,7 @@ describe('what we have', () => {
     ]);
     const { text, facts } = await say('our tests');
     expect(text).toContain('16, in 4 groups');
-    expect(text).toContain('about the largest group alone');
+    expect(text).toContain('about the group with the most failures alone');
     expect(facts.pulls_kn).toHaveLength(5);
   });
 

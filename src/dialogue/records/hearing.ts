@@ -7,6 +7,7 @@ import { dayIn, isFuture } from '../../field/index.ts';
 import { columnNamed } from '../../field/table/words.ts';
 import { isTestFact, modeOfRow, testTexts } from '../../field/test-record.ts';
 import { impossible } from '../../rules/index.ts';
+import { type ForceUnit, forceUnits, toKn } from '../../units/convert.ts';
 import { around } from '../expressions.ts';
 import { type Heard, hear } from '../hear.ts';
 import { localNow, type Read, readParsed } from '../read.ts';
@@ -23,6 +24,7 @@ export interface ToldOfPull {
 }
 
 const longestText = 200;
+const results = ['load_kn', 'pulls_kn', 'pulls_other_kn', 'stopped_kn'];
 
 /** Without what a screen does not show. */
 export const cleanText = (text: string): string =>
@@ -84,6 +86,23 @@ function ofOnePull(read: Read, stoppedSaid: boolean): ToldOfPull['told'] | 'seve
   return facts;
 }
 
+const isForce = (unit: unknown): unit is ForceUnit => (forceUnits as readonly unknown[]).includes(unit);
+
+/** Of one pull a force is its load, whatever stands beside it: "dry hole, 28.4 kN". */
+export function withLoad(parsed: Parsed): Parsed {
+  if (parsed.found.some(({ fact }) => results.includes(fact))) return parsed;
+  const forces = parsed.problems.filter(
+    ({ kind, detail, value }) =>
+      kind === 'unit-mismatch' && isForce(detail?.unit) && typeof value === 'number',
+  );
+  const [force] = forces;
+  const unit = force?.detail?.unit;
+  if (forces.length !== 1 || force === undefined || !isForce(unit)) return parsed;
+  const load = { fact: 'load_kn', value: toKn(Number(force.value), unit), text: force.text };
+  const problems = parsed.problems.filter((problem) => problem !== force);
+  return { ...parsed, found: [...parsed.found, load], problems };
+}
+
 export async function hearPull(
   tools: Tools,
   text: string,
@@ -94,11 +113,17 @@ export async function hearPull(
   const { rules, ears } = tools;
   const { rest, texts } = textsIn(tools, text);
   const day = dayIn(rest);
-  const heard = await hear(ears, day === undefined ? rest : rest.replace(day.text, ' '), said.own, {
-    ...(pending === null ? {} : { pending }),
-    topic: 'pulltest-record',
-    now: said.at || localNow(),
-  });
+  const { parsed, language } = await hear(
+    ears,
+    day === undefined ? rest : rest.replace(day.text, ' '),
+    said.own,
+    {
+      ...(pending === null ? {} : { pending }),
+      topic: 'pulltest-record',
+      now: said.at || localNow(),
+    },
+  );
+  const heard: Heard = { language, parsed: withLoad(parsed) };
   const read = readParsed(rules, talkOf(body, pending), heard.parsed);
   const stopped = around(rest, ears.expressions.records.stopped) !== undefined;
   const told = ofOnePull(read, stopped);

@@ -7,7 +7,7 @@ import type { Parsed } from '../understand/index.ts';
 import { aboutRecord, withdrawal } from './by-id.ts';
 import { type Recorded, type Said, saying, type Tools } from './context.ts';
 import { begin, dropped, fix, goOn, goOnWith, keep, tapped } from './drafting.ts';
-import { tellsOfPull } from './hearing.ts';
+import { tellsOfPull, withLoad } from './hearing.ts';
 import { aboutOurs } from './ours.ts';
 import { exported, tableIn } from './tables.ts';
 
@@ -72,7 +72,7 @@ export async function aboutRecords(tools: Tools, said: Said): Promise<Recorded |
 export async function beginsRecord(tools: Tools, said: Said, parsed: Parsed): Promise<Recorded | null> {
   const { session, message } = said;
   const { text = '' } = message;
-  if (!tellsOfPull(tools, parsed, text)) return null;
+  if (!tellsOfPull(tools, withLoad(parsed), text)) return null;
   if (session.draft !== null)
     return goOn(tools, session, session.draft, { lines: [{ say: 'record-open-first' }] });
   return begin(tools, said, text.replace(command, ''));
