@@ -21,11 +21,18 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['contracts', '../units/show.ts'],
   ['store', '../dialogue/turn.ts'],
   ['render', '../app.ts'],
+  ['recordings', '../rules/index.ts'],
+  ['recordings', '../render/words.ts'],
+  ['advice', '../recordings/index.ts'],
+  ['adapters', '../recordings/index.ts'],
 ];
 const allowed: readonly [folder: string, imported: string][] = [
   ['engineering', '../units/show.ts'],
   ['advice', '../engineering/index.ts'],
   ['adapters', '../contracts/message.ts'],
+  ['recordings', '../units/convert.ts'],
+  ['recordings', '../engineering/index.ts'],
+  ['recordings', '../contracts/recording.ts'],
 ];
 
 /** A tree with the project's own lint rules and one planted import a file. */
