@@ -62,6 +62,7 @@ export function endingAfter(
   segment: Segment,
   peak: { readonly block: number; readonly kn: number },
   rate: number | null,
+  stiffness: number | null,
 ): Ending {
   const { kn, count, blockStep, mm, blockNoise } = signal;
   const step = Math.max(stepShare * peak.kn, 6 * blockNoise);
@@ -81,10 +82,11 @@ export function endingAfter(
   }
   const until = released < 0 ? Math.min(count - 1, segment.to) : released;
   const lost = 1 - (kn[until] as number) / peak.kn;
-  if (mm !== null && lost > 0) {
-    const moved = Math.abs(mm[until] as number) - Math.abs(mm[peak.block] as number);
-    const rise = Math.abs((mm[peak.block] as number) - (mm[segment.from] as number));
-    if (lost > relaxShare) return moved > 0.1 * rise ? 'moved-on' : 'taken-off';
+  if (mm !== null && stiffness !== null && lost > relaxShare) {
+    const turned = (mm[peak.block] as number) < (mm[segment.from] as number) ? -1 : 1;
+    const moved = turned * ((mm[until] as number) - (mm[peak.block] as number));
+    // Taken off, anchor and rig spring back by load over stiffness; half of that is short of it.
+    return moved > (-0.5 * lost * peak.kn) / stiffness ? 'moved-on' : 'taken-off';
   }
   if (lost > relaxShare) return 'slow-fall';
   return released < 0 ? 'ends-loaded' : 'taken-off';

@@ -57,7 +57,7 @@ export class Despiker {
       this.sink.spike(size);
     }
     const step = kn > this.before ? kn - this.before : this.before - kn;
-    this.usual += ((step > 3 * this.usual && index > 8 ? 3 * this.usual + 1e-5 : step) - this.usual) / 64;
+    this.usual += ((step > 8 * this.usual && index > 8 ? 8 * this.usual + 1e-5 : step) - this.usual) / 32;
     const height = kn < 0 ? -kn : kn;
     if (height > this.greatest) this.greatest = height;
     this.before = kn;

@@ -3,7 +3,7 @@ import type { Signal } from './signal.ts';
 
 const longestS = 2;
 const fallShare = 0.15;
-const backShare = 0.9;
+const backShare = 0.8;
 
 export function fillHoles(signal: Signal): void {
   const { kn, least, most, count, blockNoise, blockStep, holes, time } = signal;

@@ -10,10 +10,10 @@ export interface Peak {
 }
 
 /** Noise that is left in a peak, of its load. */
-const wantedShare = 0.0015;
+const wantedShare = 0.0008;
 const mostHalf = 200;
 /** Never smoothed over more than this share of the rise. */
-const riseShare = 0.01;
+const riseShare = 0.004;
 
 /** Rows to either side that have to be taken together. */
 export function halfWidth(noise: number, kn: number, rowsOfRise: number): number {

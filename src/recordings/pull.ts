@@ -58,10 +58,11 @@ export async function pullOf(signal: Signal, segment: Segment, read: ReadDetail)
   const riseKn = signal.kn[riseEnd] as number;
   const settledBy = reSeated.filter(({ to }) => to < riseEnd).at(-1)?.to ?? segment.from;
   const rate = rateOf(signal, Math.max(0, segment.from - 1), riseEnd, riseKn);
+  const stiffness = stiffnessOf(signal, settledBy, riseEnd, riseKn);
   const peakBlock = Math.min(segment.to, Math.floor(peak.row / size));
   const { mode, reasons } =
     first === null
-      ? afterNoFall(endingAfter(signal, segment, { block: top, kn: topKn }, rate))
+      ? afterNoFall(endingAfter(signal, segment, { block: top, kn: topKn }, rate, stiffness))
       : afterFall(first, rose, plateau);
   const { disturbed, gap } = disturbanceIn(signal, segment, peak.kn);
   const clipped = await isClipped(signal, top, read);
@@ -75,7 +76,7 @@ export async function pullOf(signal: Signal, segment: Segment, read: ReadDetail)
         ? null
         : { timeS: knee.time, fromKn: Math.min(knee.kn, peak.kn), toKn: Math.min(first.toKn, knee.kn) },
     plateau,
-    stiffnessKnPerMm: stiffnessOf(signal, settledBy, riseEnd, riseKn),
+    stiffnessKnPerMm: stiffness,
     energyJ: energyOf(signal, segment.from, peakBlock),
     rateKnPerS: rate,
     failed: mode !== 'stopped',
