@@ -36,11 +36,43 @@ interface Demo {
 
 const demos: readonly Demo[] = [
   { name: 'broke', endings: ['brittle'], peak: 31, rate: 50, style: { move: 'mm' } },
-  { name: 'slipped', endings: ['bond'], peak: 18, rate: 50, style: { decimal: ',', language: 'de', time: 'clock' } },
-  { name: 'slid-out', endings: ['slow'], peak: 9, rate: 20, style: { unit: 'daN', language: 'fr', move: 'mm' } },
-  { name: 'stopped', endings: ['stopped'], peak: 15, rate: 20, style: { unit: 'lbf', separator: ',', time: 'ms' } },
-  { name: 'three-pulls', endings: ['stopped', 'bond', 'brittle'], peak: 24, rate: 10, style: { time: 'iso' } },
-  { name: 'disturbed', endings: ['brittle'], peak: 22, rate: 100, style: { unit: 'N', separator: '\t' }, reSeat: true, spikes: 5 },
+  {
+    name: 'slipped',
+    endings: ['bond'],
+    peak: 18,
+    rate: 50,
+    style: { decimal: ',', language: 'de', time: 'clock' },
+  },
+  {
+    name: 'slid-out',
+    endings: ['slow'],
+    peak: 9,
+    rate: 20,
+    style: { unit: 'daN', language: 'fr', move: 'mm' },
+  },
+  {
+    name: 'stopped',
+    endings: ['stopped'],
+    peak: 15,
+    rate: 20,
+    style: { unit: 'lbf', separator: ',', time: 'ms' },
+  },
+  {
+    name: 'three-pulls',
+    endings: ['stopped', 'bond', 'brittle'],
+    peak: 24,
+    rate: 10,
+    style: { time: 'iso' },
+  },
+  {
+    name: 'disturbed',
+    endings: ['brittle'],
+    peak: 22,
+    rate: 100,
+    style: { unit: 'N', separator: '\t' },
+    reSeat: true,
+    spikes: 5,
+  },
 ];
 
 mkdirSync(folder, { recursive: true });
@@ -49,7 +81,16 @@ for (const [index, { name, endings, peak, rate, style, reSeat = false, spikes = 
   const load = new Load(random, 1 / rate, 6);
   load.rest(1);
   const pulls = endings.map((ending) =>
-    addPull(load, { ending, peak, seconds: 15, reSeat, preLoad: false, cycle: false, pump: false, cutOff: false }),
+    addPull(load, {
+      ending,
+      peak,
+      seconds: 15,
+      reSeat,
+      preLoad: false,
+      cycle: false,
+      pump: false,
+      cutOff: false,
+    }),
   );
   const faults = { noise: 0.0005 * peak, offset: 0.002 * peak, clipAt: null, spikes, dropOuts: 0 };
   const kn = disturb(load.kn, pulls, 1 / rate, faults, random);

@@ -32,7 +32,11 @@ const longestLine = 1 << 16;
 const mostText = 50;
 
 const isBlank = (byte: number): boolean => byte === 32 || byte === 9 || byte === 13;
+/** Where a table has no unit for a column it may say "-", which begins a number too. */
+const minus = 45;
+const textMarks = [...'#*[(<'].map((mark) => mark.charCodeAt(0));
 const isLetter = (byte: number): boolean => (byte | 32) >= 97 && (byte | 32) <= 122;
+const beginsText = (byte: number): boolean => isLetter(byte) || byte >= 128 || textMarks.includes(byte);
 
 function same(bytes: Uint8Array, from: number, end: number, other: Uint8Array): boolean {
   if (end - from !== other.length) return false;
@@ -54,6 +58,9 @@ export async function readRows(source: Source, script: Script, from: Place, sink
   let whole = true;
   let textLine = 0;
 
+  const isHeading = (first: number, last: number): boolean =>
+    headings.some((heading) => same(buffer, first, last, heading));
+
   /** One line without its end; true stops. */
   const take = (start: number, end: number, begins: number): boolean => {
     line += 1;
@@ -64,8 +71,8 @@ export async function readRows(source: Source, script: Script, from: Place, sink
     let last = end;
     while (isBlank(buffer[last - 1] as number) && buffer[last - 1] !== 9) last -= 1;
     const byte = buffer[buffer[first] === 34 ? first + 1 : first] as number;
-    if (!layout.textFirst && (isLetter(byte) || byte === 35 || byte >= 128 || byte === 42)) {
-      if (headings.some((heading) => same(buffer, first, last, heading))) {
+    if (!layout.textFirst && (beginsText(byte) || (byte === minus && isHeading(first, last)))) {
+      if (isHeading(first, last)) {
         if (same(buffer, first, last, headings[0] as Uint8Array)) sink.section();
         text = 0;
         return false;

@@ -34,14 +34,17 @@ export const middle = (values: readonly number[] | Float64Array): number => {
     : ((sorted[half - 1] as number) + (sorted[half] as number)) / 2;
 };
 
+const fewestBends = 0.02;
+
 /** Second differences of white noise have √6 its spread; 0.6745 is the quartile of the normal curve. */
 function noiseOf({ bends }: Blocks): number {
   if (bends.length === 0) return 0;
   const typical = middle(bends) / (0.6745 * Math.sqrt(6));
-  let finest = Number.POSITIVE_INFINITY;
-  for (const bend of bends) if (bend > 1e-9 && bend < finest) finest = bend;
+  const bent = bends.filter((bend) => bend > 1e-9).toSorted((a, b) => a - b);
+  // Few bends in an even rise are its ends, not its digits.
+  const digit = bent.length > fewestBends * bends.length ? (bent[Math.floor(bent.length / 20)] as number) : 0;
   // A cell that shows few digits is no finer than its last one (uniform within it: a twelfth of its square).
-  return Math.max(typical, Number.isFinite(finest) ? finest / Math.sqrt(12) : 0);
+  return Math.max(typical, digit / Math.sqrt(12));
 }
 
 /** The lowest load that the recording stays at. */

@@ -8,6 +8,7 @@ const benches: Readonly<Record<string, () => Promise<{ run(): Promise<void> }>>>
   understanding: () => import('./understanding.ts'),
   sizing: () => import('./sizing.ts'),
   simulation: () => import('./simulation.ts'),
+  recordings: () => import('./recordings.ts'),
 };
 
 const wanted = process.argv.slice(2);
