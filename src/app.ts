@@ -1,4 +1,6 @@
 /** Puts the parts together: rules, words, understanding, dialogue and store become one function from message to reply. */
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Respond } from './adapters/respond.ts';
 import { guardedJudge } from './advice/index.ts';
 import type { Posting } from './contracts/ledger.ts';
@@ -8,9 +10,10 @@ import { emptySession } from './contracts/session.ts';
 import type { Turn } from './contracts/turn.ts';
 import { Dialogue, type DialogueOptions } from './dialogue/turn.ts';
 import { Languages } from './languages.ts';
+import { openPlaces, type Places } from './places/seas.ts';
 import { render } from './render/render.ts';
 import { loadRules, type RuleSet } from './rules/index.ts';
-import type { Store } from './store/store.ts';
+import { type Kept, RecordConflict, type Store } from './store/store.ts';
 
 /** Shown when the program itself failed: no answer is better than a wrong one. */
 const failed: Turn = {
@@ -18,6 +21,7 @@ const failed: Turn = {
   language: 'en',
   units: 'metric',
   resumed: false,
+  lead: [],
   topic: 'unknown',
   facts: {},
   understood: [],
@@ -25,6 +29,12 @@ const failed: Turn = {
   missing: [],
   settle: [],
 };
+
+/** The coastline is made by the build and lies beside the program; without it places are not read. */
+async function placesIn(rulesFolder: string): Promise<Places | null> {
+  const coastFile = join(rulesFolder, '..', 'dist', 'coast.bin');
+  return existsSync(coastFile) ? openPlaces(join(rulesFolder, 'places', 'seas.json'), coastFile) : null;
+}
 
 /** Answers a message and keeps what it changed. With a posting: null where that update had been taken in before. */
 export type Handle = (message: Message, posting?: Posting) => Promise<Rendered | Silence | null>;
@@ -46,7 +56,9 @@ export async function makeApp(
   // A file that cannot be used stops the start, not the first question.
   const home = languages.ofLocale(options.locale);
   await Promise.all([languages.words(home), languages.understand(home)]);
-  const dialogue = new Dialogue({ rules, judge: guardedJudge(rules) }, languages, options);
+  const places = await placesIn(rulesFolder);
+  const desk = { rules, judge: guardedJudge(rules) };
+  const dialogue = new Dialogue(desk, languages, options, places, store.records);
 
   const answer: Handle = async (message, posting) => {
     const { chat, user, room = '' } = message;
@@ -56,15 +68,27 @@ export async function makeApp(
     const own = languages.ofLocale(message.locale ?? club.language ?? options.locale);
     const answered = await dialogue.turn(session, message, own, club);
     const { language, units } = answered.turn;
-    const rendered = render(message, answered.turn, await languages.words(language, units));
-    const kept = await store.keep({
-      talk,
-      at: message.at ?? new Date().toISOString(),
-      ...(answered.session === session ? {} : { session: answered.session }),
-      ...(answered.club === undefined ? {} : { club: answered.club }),
-      ...(posting === undefined ? {} : { posting, rendered: 'reply' in rendered ? rendered : null }),
-    });
-    return kept ? rendered : null;
+    const words = await languages.words(language, units);
+    const at = message.at ?? new Date().toISOString();
+    const keep = async (turn: Turn, kept: Partial<Kept>): Promise<Rendered | Silence | null> => {
+      const rendered = render(message, turn, words);
+      const posted =
+        posting === undefined ? {} : { posting, rendered: 'reply' in rendered ? rendered : null };
+      return (await store.keep({ talk, at, ...kept, ...posted })) ? rendered : null;
+    };
+    try {
+      return await keep(answered.turn, {
+        ...(answered.session === session ? {} : { session: answered.session }),
+        ...(answered.club === undefined ? {} : { club: answered.club }),
+        ...(answered.changes === undefined ? {} : { changes: answered.changes }),
+      });
+    } catch (error) {
+      if (!(error instanceof RecordConflict)) throw error;
+      // Somebody was faster: nothing was changed, and what the member saw no longer holds.
+      const lines = [{ say: 'record-changed-meanwhile' }];
+      const outcome: Turn['outcome'] = { kind: 'notice', lines, topics: [], open: null };
+      return keep({ ...answered.turn, outcome }, { session: answered.session });
+    }
   };
 
   const handle: Handle = async (message, posting) => {

@@ -1,8 +1,10 @@
 // Bundles src/main.ts into dist/chough.js. Plain JavaScript, so that it runs before anything is built.
 // `--if-stale` rebuilds only when a source is newer than the bundle: that keeps `npm start` fast.
+import { execFile } from 'node:child_process';
 import { mkdir, readdir, rename, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const target = join(root, 'dist', 'chough.js');
@@ -22,6 +24,28 @@ async function isStale() {
   return built === null || built.mtimeMs < (await newestSource());
 }
 
+const coast = join(root, 'dist', 'coast.bin');
+
+/** The coastline as a compact file, from the open data of the registry: once, until the program that makes it changes. */
+async function makeCoast(esbuild) {
+  const made = await stat(coast).catch(() => null);
+  const maker = join(root, 'src', 'places');
+  const names = await readdir(maker);
+  const times = await Promise.all(names.map(async (name) => (await stat(join(maker, name))).mtimeMs));
+  if (made !== null && made.mtimeMs > Math.max(...times)) return;
+  const script = join(root, 'dist', 'build-coast.mjs');
+  await esbuild.build({
+    entryPoints: [join(maker, 'build-coast.ts')],
+    outfile: script,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    logLevel: 'warning',
+  });
+  await promisify(execFile)(process.execPath, [script, coast]);
+}
+
 if (!process.argv.includes('--if-stale') || (await isStale())) {
   const esbuild = await import('esbuild');
   const result = await esbuild.build({
@@ -35,7 +59,17 @@ if (!process.argv.includes('--if-stale') || (await isStale())) {
     format: 'esm',
     target: 'node20',
     // Compiled modules and CommonJS packages that look for files beside themselves stay outside.
-    external: ['better-sqlite3', 'pino'],
+    external: [
+      'better-sqlite3',
+      'pino',
+      'discord.js',
+      'grammy',
+      'canvas',
+      'vega',
+      'vega-lite',
+      'pg',
+      'prom-client',
+    ],
     banner: {
       js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
     },
@@ -43,6 +77,7 @@ if (!process.argv.includes('--if-stale') || (await isStale())) {
     logLevel: 'warning',
   });
   await mkdir(dirname(target), { recursive: true });
+  await makeCoast(esbuild);
   // Chunks first, the entry last, each by rename: a program starting meanwhile never reads half a file.
   const files = result.outputFiles.toSorted((a, b) => Number(a.path === target) - Number(b.path === target));
   for (const file of files) {

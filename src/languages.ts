@@ -6,7 +6,9 @@ import { z } from 'zod';
 import type { Units } from './contracts/session.ts';
 import { type Expressions, expressionsSchema } from './dialogue/expressions.ts';
 import type { Ears, Understand } from './dialogue/hear.ts';
-import { loadVocabulary, makeUnderstand } from './dialogue/understand/index.ts';
+import { remembering } from './dialogue/remembering.ts';
+import { loadLeaning, loadVocabulary, makeUnderstand } from './dialogue/understand/index.ts';
+import { type TableWords, tableWordsSchema } from './field/table/words.ts';
 import { glossaryOf } from './glossary.ts';
 import { makeWords, type Words } from './render/words.ts';
 import type { RuleSet } from './rules/index.ts';
@@ -44,6 +46,7 @@ export class Languages implements Ears {
     readonly codes: readonly string[],
     readonly names: ReadonlyMap<string, string>,
     readonly expressions: Expressions,
+    readonly tables: TableWords,
     folder: string,
     rules: RuleSet,
   ) {
@@ -55,16 +58,24 @@ export class Languages implements Ears {
     });
     const imperial = once(async (code) => (await metric(code)).first('imperial'));
     this.words = (code, units = 'metric') => (units === 'imperial' ? imperial(code) : metric(code));
-    this.understand = once(async (code) =>
-      makeUnderstand([await loadVocabulary(join(folder, 'vocabulary', `${code}.json`))], rules),
-    );
+    this.understand = once(async (code) => {
+      const [vocabulary, leaning] = await Promise.all([
+        loadVocabulary(join(folder, 'vocabulary', `${code}.json`)),
+        loadLeaning(join(folder, 'leanings', `${code}.json`)),
+      ]);
+      return remembering(makeUnderstand([vocabulary], rules, leaning));
+    });
   }
 
   static async find(folder: string, rules: RuleSet): Promise<Languages> {
     const file = join(folder, 'words', 'languages.json');
     const { languages } = languagesSchema.parse(JSON.parse(await readFile(file, 'utf8')));
     const there = languages.filter(({ code }) => {
-      const needed = [join('words', `${code}.ftl`), join('vocabulary', `${code}.json`)];
+      const needed = [
+        join('words', `${code}.ftl`),
+        join('vocabulary', `${code}.json`),
+        join('leanings', `${code}.json`),
+      ];
       if (code !== 'en') needed.push(join('words', `${code}.json`));
       return needed.every((name) => existsSync(join(folder, name)));
     });
@@ -73,6 +84,7 @@ export class Languages implements Ears {
       there.map(({ code }) => code),
       new Map(names),
       expressionsSchema.parse(JSON.parse(await readFile(join(folder, 'words', 'talk.json'), 'utf8'))),
+      tableWordsSchema.parse(JSON.parse(await readFile(join(folder, 'words', 'tables.json'), 'utf8'))),
       folder,
       rules,
     );

@@ -10,11 +10,13 @@ const usage = `chough: cautious, sourced, computed advice on climbing anchors in
 
   chough [chat]             talk in the terminal; what you told is kept
   chough ask "…" [--json]   one question, one answer; --json prints the reply object
+  chough serve [--check]    answers in Telegram groups and on Discord servers; --check only looks at the settings
   chough pipe               JSON Lines in, JSON Lines out, for bridges and tests
   chough pull FILE… [--json]  reads load-cell recordings (CSV) of pull tests; --json prints one object a file
   chough --help             this page
 
-Settings (environment): CHOUGH_DB (SQLite file), CHOUGH_LOCALE (en, es, …), LOG_LEVEL.
+Settings (environment): CHOUGH_DB (SQLite file), CHOUGH_LOCALE (en, es, …), LOG_LEVEL; for serve see "chough serve"
+without a token.
 Chough advises and never certifies. Local codes, the maker's instructions and a qualified installer decide.
 `;
 
@@ -81,7 +83,7 @@ async function pull(files: readonly string[], json: boolean): Promise<number> {
 const readArguments = () =>
   parseArgs({
     allowPositionals: true,
-    options: { json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+    options: { json: { type: 'boolean' }, check: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
   });
 
 async function main(): Promise<number> {
@@ -104,6 +106,10 @@ async function main(): Promise<number> {
       return talk(command);
     case 'ask':
       return ask(rest, values.json ?? false);
+    case 'serve': {
+      const { serve } = await import('./serve/serve.ts');
+      return serve(readSettings(process.env), rulesFolder, { check: values.check ?? false });
+    }
     case 'pull':
       return pull(rest, values.json ?? false);
     default:
@@ -121,7 +127,8 @@ try {
   const known =
     error instanceof RuleFileError ||
     error instanceof SettingError ||
-    (error instanceof Error && ['StoreError', 'VocabularyError'].includes(error.name));
+    (error instanceof Error &&
+      ['StoreError', 'VocabularyError', 'TelegramError', 'DiscordError'].includes(error.name));
   process.stderr.write(`${known ? (error as Error).message : (error as Error).stack}\n`);
   process.exitCode = 1;
 }

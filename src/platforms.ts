@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { LimitOptions } from './adapters/limits.ts';
-import { type CommandText, Post } from './adapters/post.ts';
+import { type CommandText, Post, type PostCounts } from './adapters/post.ts';
 import type { App } from './app.ts';
 import type { Store } from './store/store.ts';
 import { suggester } from './suggest.ts';
@@ -30,6 +30,7 @@ export interface PlatformParts {
   readonly once: App;
   readonly store: Store;
   readonly limits?: LimitOptions;
+  readonly metrics?: PostCounts;
 }
 
 async function readCommands(rulesFolder: string): Promise<(language: string) => readonly CommandText[]> {
@@ -50,8 +51,12 @@ export async function posts({
   once,
   store,
   limits,
+  metrics,
 }: PlatformParts): Promise<(platform: string) => Post> {
   const commands = await readCommands(rulesFolder);
+  // A word that no language knows makes all of them load, for seconds: a platform that waits three would give up.
+  for (const code of app.languages.codes)
+    await Promise.all([app.languages.words(code), app.languages.understand(code)]);
   const suggest = suggester(app);
   return (platform) =>
     new Post({
@@ -69,5 +74,6 @@ export async function posts({
       commands: async (language) => commands(language),
       rooms: async (chat) => (await store.loadClub(chat)).rooms,
       ...(limits === undefined ? {} : { limits }),
+      ...(metrics === undefined ? {} : { counts: metrics }),
     });
 }

@@ -23,6 +23,12 @@ export interface CommandText {
   readonly admin: boolean;
 }
 
+/** Told to whoever measures; nothing of who or what was said. */
+export interface PostCounts {
+  answered(topic: string, platform: string, seconds: number): void;
+  refused(platform: string, why: 'too-fast' | 'seen'): void;
+}
+
 /** What the post needs of the rest of the program. */
 export interface PostParts {
   readonly platform: string;
@@ -36,6 +42,7 @@ export interface PostParts {
   /** Rooms of the chat that are answered in; empty: all. */
   rooms(chat: string): Promise<readonly string[]>;
   readonly limits?: LimitOptions;
+  readonly counts?: PostCounts;
   now?(): Date;
 }
 
@@ -78,8 +85,14 @@ export class Post {
     const { chat, user, room = '' } = message;
     return this.#lanes.run(JSON.stringify([chat, room, user]), async () => {
       const { ledger, platform } = this.#parts;
-      if (await ledger.seen(claim)) return null;
+      const { counts } = this.#parts;
+      const began = performance.now();
+      if (await ledger.seen(claim)) {
+        counts?.refused(platform, 'seen');
+        return null;
+      }
       const leave = await this.#limits.ask(chat, user);
+      if (leave !== 'go') counts?.refused(platform, 'too-fast');
       if (leave === 'silent') return null;
       if (leave === 'say-once') {
         const text = await this.say(message.locale, { say: 'too-fast' });
@@ -87,6 +100,7 @@ export class Post {
       }
       const rendered = await this.#parts.handle(message, { claim, platform, address });
       if (rendered === null || 'silent' in rendered) return null;
+      counts?.answered(rendered.reply.topic, platform, (performance.now() - began) / 1000);
       return { id: claim, address, rendered, again: false };
     });
   }

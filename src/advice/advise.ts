@@ -69,10 +69,7 @@ export async function advise(desk: Desk, topic: string, told: Facts): Promise<Ad
   const build = refused ? refuse : builders[topic];
   if (build === undefined) throw new Error(`no advice is built on topic ${topic}`);
   const draft = await build(sheet);
-  const { values } = await sheet.consult('cautions');
-  const cautions = [values.set ?? []]
-    .flat()
-    .toSorted((a, b) => desk.rules.caution(a).order - desk.rules.caution(b).order);
+  const cautions = await cautionsOf(sheet);
   for (const id of cautions) for (const source of desk.rules.caution(id).sources) sheet.cite(source);
   const record = sheet.record();
   return sealAdvice({
@@ -84,6 +81,19 @@ export async function advise(desk: Desk, topic: string, told: Facts): Promise<Ad
     sources: nonEmpty(record.sources, 'sources'),
     ruleset: desk.rules.hash,
   });
+}
+
+async function cautionsOf(sheet: Worksheet): Promise<readonly string[]> {
+  const { rules } = sheet.desk;
+  const { values } = await sheet.consult('cautions');
+  return [values.set ?? []].flat().toSorted((a, b) => rules.caution(a).order - rules.caution(b).order);
+}
+
+/** What is cautioned on a topic where no advice is given: a record that is written down. */
+export async function cautionsOn(desk: Desk, topic: string): Promise<readonly string[]> {
+  const sheet = new Worksheet(desk, topic, {});
+  await settle(sheet);
+  return cautionsOf(sheet);
 }
 
 function nonEmpty<T>(list: readonly T[], what: string): NonEmpty<T> {

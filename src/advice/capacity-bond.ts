@@ -1,5 +1,6 @@
 /** What hole, shank, sun and a lasting load leave of an adhesive's bond. Materials are rows; nothing here names one. */
 import { hasCell, numberCell, type Row, rangeCell } from '../rules/index.ts';
+import { type LearnedBond, learnedBond } from './learned-bond.ts';
 import type { Worksheet } from './worksheet.ts';
 
 /** From this warmth in use on, bond is only counted as far as a code counts it untested (EAD 330499, range to 40 °C). */
@@ -44,16 +45,22 @@ export interface Bond {
   readonly lasting: number;
   readonly heat: number;
   readonly heatGrade: ReturnType<typeof heatGrade>;
+  /** Present where the club has pulled in this rock with this adhesive; `mean` is then what that leaves to count. */
+  readonly learned?: LearnedBond;
 }
 
-export function bondOf(sheet: Worksheet): Bond {
+export function bondOf(sheet: Worksheet, scatter: number): Bond {
   const adhesive = rowOrWeakest(sheet, 'adhesives', sheet.choice('adhesive'), 'bond_mean_mpa');
   const grade = heatGrade(sheet, adhesive);
   sheet.choice('use');
+  const hole = bondFactor(sheet, 'hole-moistures', 'hole_moisture');
+  const shank = bondFactor(sheet, 'shanks', 'shank');
+  const learned = learnedBond(sheet, adhesive, hole * shank, scatter);
   return {
-    mean: numberCell(adhesive, 'bond_mean_mpa'),
-    hole: bondFactor(sheet, 'hole-moistures', 'hole_moisture'),
-    shank: bondFactor(sheet, 'shanks', 'shank'),
+    mean: learned?.used ?? numberCell(adhesive, 'bond_mean_mpa'),
+    ...(learned === undefined ? {} : { learned }),
+    hole,
+    shank,
     lasting: numberCell(sheet.row('lasting-loads', sheet.situation.sustained ?? 'unknown'), 'bond_factor'),
     heat: numberCell(sheet.row('sun-heats', grade), 'bond_factor'),
     heatGrade: grade,
@@ -63,5 +70,10 @@ export function bondOf(sheet: Worksheet): Bond {
 /** The least factor that the bond formula takes: below it there is as good as no bond. */
 const leastFactor = 0.1;
 
-export const bondLeft = ({ hole, shank, lasting, heat }: Omit<Bond, 'mean' | 'heatGrade'>): number =>
+export const bondLeft = ({
+  hole,
+  shank,
+  lasting,
+  heat,
+}: Omit<Bond, 'mean' | 'heatGrade' | 'learned'>): number =>
   Math.max(leastFactor, hole * shank * lasting * heat);

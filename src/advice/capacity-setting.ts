@@ -46,7 +46,7 @@ export function settingOf(sheet: Worksheet, chosen: Chosen): Setting {
   // A class is that of the sound rock; a vein or a rotten skin is known by name only.
   const ground = state === 'sound' ? intact : { ...intact, scatter: scatterOf.name };
   const metal = rowOrWeakest(sheet, 'metals', sheet.choice('metal'), 'strength_mpa');
-  const bond = glueIn ? bondOf(sheet) : undefined;
+  const bond = glueIn ? bondOf(sheet, ground.scatter) : undefined;
   const standOff = sheet.number('stick_out_mm') ?? 0;
   const outside = numberCell(anchor, 'outside_mm') + standOff;
   return {

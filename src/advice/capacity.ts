@@ -2,6 +2,7 @@
 import {
   anchorShear,
   type Capacity,
+  capacityOf,
   glueInTension,
   type Mode,
   mechanicalTension,
@@ -10,6 +11,7 @@ import {
   roundBarArea,
   threadStressArea,
 } from '../engineering/index.ts';
+import type { Bond } from './capacity-bond.ts';
 import type { Setting } from './capacity-setting.ts';
 
 export interface Governs {
@@ -65,6 +67,23 @@ function sideOf({ modes, governing, chanceBelow }: Capacity<string>): Side {
   };
 }
 
+/**
+ * A weaker bond reaches less far into the rock and shares less of it, so that some other mode may come out stronger: with
+ * a bond that was learned to be lower, each mode is the weaker of the two.
+ */
+function notBolder({ mean, learned }: Bond, strength: (bond: number) => Capacity<string>): Capacity<string> {
+  const own = strength(mean);
+  if (learned === undefined || mean > learned.published) return own;
+  const { modes } = strength(learned.published);
+  const weaker = Object.entries(own.modes).flatMap(([id, mode]) => {
+    const other = modes[id];
+    return mode === undefined || other === undefined
+      ? []
+      : [[id, mode.mean.value <= other.mean.value ? mode : other] as const];
+  });
+  return capacityOf<string>(Object.fromEntries(weaker));
+}
+
 /** Errors: OutOfRange where a formula does not cover the size. */
 export function strengthOf(setting: Setting): Strength {
   const { ground, bond } = setting;
@@ -79,18 +98,17 @@ export function strengthOf(setting: Setting): Strength {
     edge: setting.edge,
     neighbour: setting.neighbour,
   };
-  const tension: Capacity<string> =
-    bond === undefined
-      ? mechanicalTension(common)
-      : glueInTension({
-          ...common,
-          rodDiameter: setting.diameter,
-          holeDiameter: setting.holeDiameter,
-          bondMean: bond.mean,
-          adhesiveFactor: setting.adhesiveFactor,
-          // The legs of a twin-leg anchor are taken as close together: that shares the most rock.
-          legSpacing: setting.legs === 2 ? 2 * setting.diameter : undefined,
-        });
+  const gluedIn = (bondMean: number): Capacity<string> =>
+    glueInTension({
+      ...common,
+      rodDiameter: setting.diameter,
+      holeDiameter: setting.holeDiameter,
+      bondMean,
+      adhesiveFactor: setting.adhesiveFactor,
+      // The legs of a twin-leg anchor are taken as close together: that shares the most rock.
+      legSpacing: setting.legs === 2 ? 2 * setting.diameter : undefined,
+    });
+  const tension = bond === undefined ? mechanicalTension(common) : notBolder(bond, gluedIn);
   const pulledOut = sideOf(tension);
   const rockMeans = Object.entries(pulledOut.modes).flatMap(([mode, { mean }]) =>
     mode === 'steel' ? [] : [mean.value],

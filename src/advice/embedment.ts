@@ -6,6 +6,7 @@ import { judgeSize, machineNumbers, stances } from './embedment-judge.ts';
 import { needOf } from './embedment-need.ts';
 import { bestCase, chanceLines, governsLine, obliqueLines, settingLines } from './embedment-points.ts';
 import { alternatives } from './embedment-sizes.ts';
+import { learnedLines } from './learned-bond.ts';
 import { sizing } from './sizing.ts';
 import type { Worksheet } from './worksheet.ts';
 
@@ -50,6 +51,7 @@ export async function embedment(sheet: Worksheet): Promise<Draft> {
       ...obliqueLines(sheet, strength),
       ...chanceLines(sheet, strength, need),
       ...alternatives(sheet, setting, anchor, length),
+      ...learnedLines(sheet, setting),
       ...settingLines(setting, strength),
       { say: 'embedment-depth', with: { depth: { value: setting.embedment, unit: 'mm', exact: true } } },
     ],

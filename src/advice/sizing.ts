@@ -10,6 +10,7 @@ import { judgeSize, machineNumbers, stances } from './embedment-judge.ts';
 import { gradesOf, type Need, needOf } from './embedment-need.ts';
 import { bestSetting, chanceLines, governsLine, settingLines } from './embedment-points.ts';
 import { alternatives, type StandardSize, standardSizes, withSize } from './embedment-sizes.ts';
+import { learnedLines } from './learned-bond.ts';
 import type { Worksheet } from './worksheet.ts';
 
 interface Fit {
@@ -158,6 +159,7 @@ export async function sizing(sheet: Worksheet): Promise<Draft> {
       ...chanceLines(sheet, fit.strength, need),
       ...alternatives(sheet, fit.setting, fit.anchor, fit.size.length),
       ...others.map(({ anchor, fit: other }) => kindLine(anchor, other)),
+      ...learnedLines(sheet, fit.setting),
       ...settingLines(fit.setting, fit.strength),
       { say: 'sizing-check-next' },
     ],

@@ -1,32 +1,37 @@
 /** How to pull test: to failure or proof, how many, to which load, how held, and how far everybody stands. */
 import type { Phrase } from '../contracts/phrase.ts';
-import { frameEnergy, lineEnergy, OutOfRange, thrownSpeed } from '../engineering/index.ts';
+import { frameEnergy, lineEnergy, OutOfRange, thrownSpeed, throwRange } from '../engineering/index.ts';
 import { numberCell, type Row, rangeCell } from '../rules/index.ts';
 import { strengthOf } from './capacity.ts';
 import { settingOf } from './capacity-setting.ts';
 import type { Draft } from './draft.ts';
+import { numberLines } from './test-plan-number.ts';
 import type { Worksheet } from './worksheet.ts';
 
 /** A proof load stays below this share of the 5 % value that is reckoned (common practice). */
 const proofShare = 0.5;
-/** A pull to failure sets free about what is stored at this load. */
+/** A pull to failure sets free about what is stored at this load, or more where the anchor is reckoned stronger. */
 const failureForce = 25;
+const strongest = 1.5;
 /** A hydraulic frame on its feet moves about so much under full load (common practice). */
 const frameMovement = 5;
 /** Ten metres of nylon webbing that stretches 18 % at 10 kN, for the warning only. */
 const webbing = { length: 10, modulus: 10 / 0.18 } as const;
 
-/** Half of the 5 % value that rock, kind and size give; undefined while they are not told. */
-function proofCap(sheet: Worksheet): number | undefined {
+interface Expected {
+  readonly mean: number;
+  readonly characteristic: number;
+}
+
+/** What rock, kind and size give; undefined while they are not told. */
+function expectedOf(sheet: Worksheet): Expected | undefined {
   const diameter = sheet.number('diameter_mm');
   const length = sheet.number('length_mm') ?? sheet.number('embedment_mm');
   const anchor = sheet.told('anchor');
   const known = sheet.told('rock') !== undefined && typeof anchor === 'string';
   if (!known || diameter === undefined || length === undefined) return undefined;
   try {
-    return (
-      proofShare * strengthOf(settingOf(sheet, { anchor, diameter, length })).tension.governs.characteristic
-    );
+    return strengthOf(settingOf(sheet, { anchor, diameter, length })).tension.governs;
   } catch (error) {
     if (error instanceof OutOfRange) return undefined;
     throw error;
@@ -38,10 +43,11 @@ interface Proof {
   readonly lines: readonly Phrase[];
 }
 
-function proofOf(sheet: Worksheet, row: Row, which: string): Proof {
+function proofOf(sheet: Worksheet, row: Row, which: string, expected: Expected | undefined): Proof {
   const [least, most] = rangeCell(row, 'load_kn');
   const wanted = sheet.number('load_kn');
-  const cap = proofCap(sheet);
+  // Half of the 5 % value that is reckoned.
+  const cap = expected === undefined ? undefined : proofShare * expected.characteristic;
   const load = wanted === undefined ? least : Math.min(Math.max(wanted, least), most);
   const [shortest, longest] = rangeCell(row, 'hold_s');
   const count = sheet.number('count');
@@ -82,12 +88,32 @@ function proofOf(sheet: Worksheet, row: Row, which: string): Proof {
       ...(cap !== undefined && cap < load
         ? [{ say: 'plan-proof-above-half', with: { cap: { value: cap, unit: 'kN' } } }]
         : []),
+      {
+        say: 'plan-proof-steps',
+        with: { steps: Math.round(100 / numberCell(row, 'step_pct')), seconds: numberCell(row, 'step_s') },
+      },
       { say: 'plan-accept' },
     ],
   };
 }
 
-const failureLines = (row: Row): readonly Phrase[] => {
+/** By steps, for a pump by hand: each so far of what is expected, where that is known. */
+function stepLine(row: Row, expected: Expected | undefined): Phrase {
+  const share = numberCell(row, 'step_pct');
+  const minutes = numberCell(row, 'step_s') / 60;
+  if (expected === undefined) return { say: 'plan-steps', with: { share, minutes } };
+  return {
+    say: 'plan-steps-expected',
+    with: {
+      share,
+      minutes,
+      step: { value: (share / 100) * expected.mean, unit: 'kN' },
+      mean: { value: expected.mean, unit: 'kN' },
+    },
+  };
+}
+
+const failureLines = (row: Row, expected: Expected | undefined): readonly Phrase[] => {
   const [shortest, longest] = rangeCell(row, 'minutes');
   return [
     {
@@ -95,6 +121,7 @@ const failureLines = (row: Row): readonly Phrase[] => {
       with: { fewest: numberCell(row, 'least_count'), good: numberCell(row, 'good_count') },
     },
     { say: 'plan-failure-rate', with: { shortest, longest } },
+    stepLine(row, expected),
     { say: 'plan-failure-keep' },
   ];
 };
@@ -111,7 +138,7 @@ function frameLine(sheet: Worksheet): Phrase {
   };
 }
 
-function energyLines(sheet: Worksheet, force: number): readonly Phrase[] {
+function energyLines(sheet: Worksheet, force: number, rigFactor: number): readonly Phrase[] {
   const energy = sheet.compute(frameEnergy({ force, movement: frameMovement }));
   const speed = sheet.compute(thrownSpeed({ energy, partMass: 1 }));
   const line = lineEnergy({ force, ...webbing }).value;
@@ -125,7 +152,16 @@ function energyLines(sheet: Worksheet, force: number): readonly Phrase[] {
         times: String(Math.round(line / energy / 100) * 100),
       },
     },
+    {
+      say: 'plan-range',
+      with: { range: { value: Math.ceil(sheet.compute(throwRange({ speed }))), unit: 'm', exact: true } },
+    },
     { say: 'plan-stand' },
+    {
+      say: 'plan-rig',
+      with: { load: { value: Math.ceil(rigFactor * force), unit: 'kN', exact: true }, factor: rigFactor },
+    },
+    { say: 'plan-protect' },
   ];
 }
 
@@ -135,8 +171,11 @@ export async function pulltestPlan(sheet: Worksheet): Promise<Draft> {
   const which = String(values.which);
   const proofRow = sheet.row('pull-tests', 'proof');
   const failureRow = sheet.row('pull-tests', 'failure');
-  const proof = test === 'failure' ? undefined : proofOf(sheet, proofRow, which);
+  const expected = expectedOf(sheet);
+  const proof = test === 'failure' ? undefined : proofOf(sheet, proofRow, which, expected);
   const toFailure = test !== 'proof';
+  // Half of such anchors hold more than the mean: the rig and the people are planned for the strong ones.
+  const greatest = Math.max(failureForce, strongest * (expected?.mean ?? 0));
   const least = numberCell(failureRow, 'least_count');
   return {
     stance: 'limit',
@@ -146,12 +185,17 @@ export async function pulltestPlan(sheet: Worksheet): Promise<Draft> {
     },
     points: [
       ...(because.test ?? []).slice(0, 1).map((rule): Phrase => ({ say: 'reason', with: { why: { rule } } })),
-      ...(toFailure ? failureLines(failureRow) : []),
+      ...(toFailure ? [...failureLines(failureRow, expected), ...numberLines(sheet, failureRow)] : []),
       ...(proof?.lines ?? []),
       frameLine(sheet),
-      ...energyLines(sheet, toFailure ? failureForce : (proof?.load ?? 0)),
+      ...energyLines(
+        sheet,
+        toFailure ? Math.round(greatest) : (proof?.load ?? 0),
+        numberCell(toFailure ? failureRow : proofRow, 'rig_factor'),
+      ),
       { say: 'plan-write' },
       { say: 'plan-then' },
+      { say: 'plan-log' },
     ],
     recommend: {
       test,

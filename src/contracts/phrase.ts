@@ -31,6 +31,12 @@ export interface Together {
   readonly together: readonly Term[];
 }
 
+/** Several numbers with their unit once: "24.1, 27.3, 26 kN". */
+export interface Numbers {
+  readonly numbers: readonly number[];
+  readonly in: string;
+}
+
 export type PhraseArg =
   | string
   | number
@@ -39,6 +45,7 @@ export type PhraseArg =
   | Reason
   | Named
   | Together
+  | Numbers
   | Phrase
   | readonly Term[];
 

@@ -39,6 +39,27 @@ export type RecordChange =
   | { readonly do: 'correct'; readonly id: string; readonly version: number; readonly body: RecordBody }
   | { readonly do: 'withdraw'; readonly id: string; readonly version: number };
 
+/** What a member is about to keep, change or withdraw: nothing counts before it has been shown and confirmed. */
+export type Draft =
+  | { readonly do: 'add'; readonly kind: RecordKind; readonly body: RecordBody }
+  | {
+      readonly do: 'correct';
+      readonly kind: RecordKind;
+      readonly id: string;
+      /** The version that the member saw. */
+      readonly version: number;
+      readonly before: RecordBody;
+      readonly body: RecordBody;
+    }
+  | {
+      readonly do: 'withdraw';
+      readonly kind: RecordKind;
+      readonly id: string;
+      readonly version: number;
+      readonly body: RecordBody;
+    }
+  | { readonly do: 'import'; readonly kind: RecordKind; readonly bodies: readonly RecordBody[] };
+
 /** The records of one chat, to be read. */
 export interface Records {
   /** Those that stand, the oldest first. */

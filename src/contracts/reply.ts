@@ -51,5 +51,7 @@ export interface Paragraph {
 /** A reply with its paragraphs: one group for each advice, so that each keeps its cautions with its verdict. */
 export interface Rendered {
   readonly reply: Reply;
+  /** The language of the reply, so that what an adapter adds (a button, a mark) is in it too. */
+  readonly language?: string;
   readonly groups: readonly (readonly Paragraph[])[];
 }

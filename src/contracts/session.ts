@@ -1,4 +1,5 @@
 import type { FactOrigin, Facts, FactValue } from './facts.ts';
+import type { Draft } from './record.ts';
 
 /** One thing a member told. The facts of a conversation are folded from these, so that one can be taken back. */
 export interface Entry {
@@ -29,6 +30,8 @@ export interface Session {
   readonly at: string | null;
   /** What the last advice was worked out from: `why` shows it again. */
   readonly answered: { readonly topic: string; readonly facts: Facts } | null;
+  /** A record that is being written down, corrected or withdrawn, and is not yet confirmed. */
+  readonly draft: Draft | null;
 }
 
 export const emptySession: Session = {
@@ -42,6 +45,7 @@ export const emptySession: Session = {
   either: null,
   at: null,
   answered: null,
+  draft: null,
 };
 
 /** Facts that hold for a whole chat unless a message says otherwise: the club's rock, its coast, its habits. */

@@ -9,6 +9,18 @@ export const expressionsSchema = z.strictObject({
   units: z.strictObject({ metric: list, imperial: list }),
   rooms: z.strictObject({ here: list, everywhere: list }),
   refers: z.strictObject({ other: list, shade: list }),
+  records: z.strictObject({
+    keep: list,
+    drop: list,
+    withdraw: list,
+    history: list,
+    ours: list,
+    longer: list,
+    against: list,
+    export: list,
+    pulled: list,
+    stopped: list,
+  }),
 });
 
 export type Expressions = z.infer<typeof expressionsSchema>;
@@ -39,6 +51,18 @@ function without(text: string, expressions: readonly string[]): string | undefin
   const bare = plain(text.replaceAll(/[?!.,;:]+(\s|$)/g, ' '));
   const found = find(bare, expressions);
   return found === undefined ? undefined : `${bare.slice(0, found.from)} ${bare.slice(found.to)}`.trim();
+}
+
+/** What stands before and after the longest of these expressions; undefined where none is in the text. */
+export function around(
+  text: string,
+  expressions: readonly string[],
+): { readonly before: string; readonly after: string } | undefined {
+  const bare = plain(text.replaceAll(/[?!.,;:]+(\s|$)/g, ' '));
+  const found = find(bare, expressions);
+  return found === undefined
+    ? undefined
+    : { before: bare.slice(0, found.from).trim(), after: bare.slice(found.to).trim() };
 }
 
 const filler = 3;

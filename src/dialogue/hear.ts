@@ -1,4 +1,5 @@
 /** Which language a message is in, and what it says. */
+import type { TableWords } from '../field/table/words.ts';
 import type { Expressions } from './expressions.ts';
 import type { Parsed, UnderstandContext } from './understand/index.ts';
 
@@ -10,6 +11,8 @@ export interface Ears {
   /** Name of a language, in any language → its code. */
   readonly names: ReadonlyMap<string, string>;
   readonly expressions: Expressions;
+  /** What columns of tables are called. */
+  readonly tables: TableWords;
   understand(code: string): Promise<Understand>;
 }
 

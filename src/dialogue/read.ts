@@ -3,14 +3,16 @@ import type { FactValue } from '../contracts/facts.ts';
 import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
 import type { Entry, Session, Units } from '../contracts/session.ts';
+import type { Places } from '../places/seas.ts';
 import { contradictions, domain, impossible, type RuleSet } from '../rules/index.ts';
 import type { ClubWish } from './club.ts';
 import { type Refers, referring, settingsIn, unitsAsked } from './expressions.ts';
 import { factsOf, told, topicOf } from './fold.ts';
 import { type Ears, type Heard, hear, languageAsked } from './hear.ts';
-import type { Parsed, Problem } from './understand/index.ts';
+import { readPlace } from './place.ts';
+import type { Found, Parsed, Problem } from './understand/index.ts';
 
-type NewEntry = Omit<Entry, 'turn'>;
+export type NewEntry = Omit<Entry, 'turn'>;
 
 export type Read =
   | { readonly kind: 'notice'; readonly lines: readonly Phrase[]; readonly offer: boolean }
@@ -26,6 +28,8 @@ export type Read =
       /** "316 or titanium": what is weighed against each other. */
       readonly either?: Session['either'];
       readonly refers?: Refers;
+      /** Said before the answer. */
+      readonly lines?: readonly Phrase[];
     }
   | { readonly kind: 'units'; readonly units: Units }
   | { readonly kind: 'club'; readonly wish: ClubWish };
@@ -43,6 +47,8 @@ const notice = (say: string, args: Phrase['with'] = {}, offer = false): Read => 
 export interface ReadIn {
   readonly read: Read;
   readonly language: string;
+  /** The words as they were understood, where it had words. */
+  readonly parsed?: Parsed;
 }
 
 export async function readMessage(
@@ -51,10 +57,12 @@ export async function readMessage(
   session: Session,
   message: Message,
   own: string,
+  places: Places | null = null,
 ): Promise<ReadIn> {
   const inOwn = (read: Read): ReadIn => ({ read, language: own });
   if (message.press !== undefined) return inOwn(readPress(rules, session, message.press));
-  if (message.text === undefined) return inOwn(notice(message.file ? 'file-not-yet' : 'place-not-yet'));
+  if (message.place !== undefined) return inOwn(await placeTold(rules, session, message.place, places));
+  if (message.text === undefined) return inOwn(notice('file-not-yet'));
   if (message.text.length > longest) return inOwn(notice('too-long', { most: String(longest) }));
   const asked = languageAsked(ears, message.text);
   if (asked !== undefined) return { read: { kind: 'language', language: asked }, language: asked };
@@ -74,11 +82,31 @@ export async function readMessage(
     now: message.at ?? localNow(),
   });
   const read = readParsed(rules, session, parsed, points?.refers);
-  return { read, language: points === undefined ? language : own };
+  return { read, language: points === undefined ? language : own, parsed };
+}
+
+/** Settings, help, languages and units are never part of a record. */
+export const settledElsewhere = (ears: Ears, text: string): boolean =>
+  text.length > longest ||
+  /^\s*\/(help|settings|club|language|units)(?![\p{L}])/iu.test(text) ||
+  languageAsked(ears, text) !== undefined ||
+  unitsAsked(ears.expressions, text) !== undefined;
+
+async function placeTold(
+  rules: RuleSet,
+  session: Session,
+  place: NonNullable<Message['place']>,
+  places: Places | null,
+): Promise<Read> {
+  if (places === null) return notice('place-not-yet');
+  const told = await readPlace(rules, places, place);
+  if (told.kind === 'no') return notice(told.say);
+  const read = checked(rules, session, { entries: told.entries, topics: [] });
+  return read.kind === 'told' ? { ...read, lines: told.lines } : read;
 }
 
 /** The member's clock as far as it is known: that of this machine, with its offset. */
-function localNow(): string {
+export function localNow(): string {
   const now = new Date();
   const offset = -now.getTimezoneOffset();
   const two = (value: number): string => String(Math.floor(Math.abs(value))).padStart(2, '0');
@@ -147,7 +175,7 @@ function helpOn(about: string, heard: string | null): Read {
   return topic === undefined ? notice('help', {}, true) : notice(`help-${topic}`);
 }
 
-function readParsed(rules: RuleSet, session: Session, parsed: Parsed, refers?: Refers): Read {
+export function readParsed(rules: RuleSet, session: Session, parsed: Parsed, refers?: Refers): Read {
   switch (parsed.act) {
     case 'why':
     case 'why-all':
@@ -214,7 +242,12 @@ function entriesOf(rules: RuleSet, session: Session, parsed: Parsed): NewEntry[]
   // The careful reading of an ambiguous word is an assumption; it never stands against what was said outright.
   for (const { fact, value } of parsed.problems)
     if (fact !== undefined && value !== undefined) add(fact, value, 'assumed');
-  for (const { fact, value } of parsed.found) add(fact, value, 'said');
+  // "The sea is 300 m away" answers how far, and does not say that the crag stands in the sea.
+  const howFar = parsed.found.some(({ fact }) => fact === 'sea_distance_m');
+  const bareSea = ({ fact, text }: Found): boolean => fact === 'environment' && !/\s/.test(text);
+  for (const found of parsed.found)
+    if (!(howFar && session.pending === 'environment' && bareSea(found)))
+      add(found.fact, found.value, 'said');
   for (const fact of parsed.unknownFacts) add(fact, 'unknown', 'said');
   if (parsed.act === 'dont-know' && parsed.unknownFacts.length === 0 && session.pending !== null)
     add(session.pending, 'unknown', 'said');

@@ -1,11 +1,14 @@
 /** One message of one member: understood, added to what was told, answered by a question, an advice or a notice. */
-import { advise, canAdvise, covers, type Desk, OutOfRange } from '../advice/index.ts';
+import { advise, canAdvise, cautionsOn, covers, type Desk, OutOfRange } from '../advice/index.ts';
 import type { Advice } from '../contracts/advice.ts';
 import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
 import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
+import { noRecords, type RecordChange, type Records } from '../contracts/record.ts';
 import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
+import { bondFacts } from '../field/bond.ts';
+import type { Places } from '../places/seas.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
 import { type ClubWish, changedClub, clubLines, wishesNothing, withClub, withoutClub } from './club.ts';
@@ -13,6 +16,8 @@ import { factsOf, takeBack, told, topicOf } from './fold.ts';
 import type { Ears } from './hear.ts';
 import { Memo } from './memo.ts';
 import { type Read, readMessage } from './read.ts';
+import type { Recorded, Said, Tools } from './records/context.ts';
+import { aboutRecords, beginsRecord } from './records/recorder.ts';
 import { onAnotherSide, otherOne } from './refer.ts';
 
 export interface Answered {
@@ -20,12 +25,14 @@ export interface Answered {
   readonly turn: Turn;
   /** The club's settings, where this message set them anew. */
   readonly club?: ClubSettings;
+  /** Records that this message adds, corrects or withdraws. */
+  readonly changes?: readonly RecordChange[];
 }
 
 /** What came of a message, but for the language and the clock. */
 interface Answer {
   readonly session: Session;
-  readonly turn: Omit<Turn, 'language' | 'units' | 'resumed'>;
+  readonly turn: Omit<Turn, 'language' | 'units' | 'resumed' | 'lead'>;
   readonly club?: ClubSettings;
 }
 
@@ -57,18 +64,36 @@ const guesses: readonly (readonly [topic: string, facts: readonly string[]])[] =
 const guessTopic = (facts: Facts): string | undefined =>
   guesses.find(([, ids]) => ids.every((id) => facts[id] !== undefined))?.[0];
 
+/** Topics that reckon with the bond of an adhesive. */
+const learning = ['embedment', 'pulltest-plan'];
+
 const valuesOf = (facts: Facts): Record<string, FactValue> =>
   Object.fromEntries(Object.entries(facts).map(([id, { value }]) => [id, value]));
 
 export class Dialogue {
   readonly #advices = new Memo<Advice>('advice');
   readonly #questions = new Memo<NextQuestion>('question');
+  readonly #tools: Tools;
+  #cautions: Promise<readonly string[]> | undefined;
 
   constructor(
     readonly desk: Desk,
     readonly ears: Ears,
     readonly options: DialogueOptions,
-  ) {}
+    readonly places: Places | null = null,
+    readonly records: Records = noRecords,
+  ) {
+    this.#tools = {
+      rules: desk.rules,
+      ears,
+      records,
+      advise: (topic, facts) => this.#advise(topic, facts),
+      cautions: () => {
+        this.#cautions ??= cautionsOn(desk, 'pulltest-record');
+        return this.#cautions;
+      },
+    };
+  }
 
   #advise(topic: string, facts: Facts): Promise<Advice> {
     return this.#advices.get([topic, facts], () => advise(this.desk, topic, facts));
@@ -82,8 +107,21 @@ export class Dialogue {
   async turn(before: Session, message: Message, own = 'en', club = emptyClub): Promise<Answered> {
     const { rules } = this.desk;
     const held = withClub(before, club.facts);
-    const { read, language } = await readMessage(rules, this.ears, held, message, before.language ?? own);
     const at = message.at ?? new Date().toISOString();
+    const said: Said = { session: held, message, own: before.language ?? own, at };
+    const recorded = this.options.oneShot ? null : await aboutRecords(this.#tools, said);
+    if (recorded !== null) return this.#recorded(recorded, said, own, club);
+    const { read, language, parsed } = await readMessage(
+      rules,
+      this.ears,
+      held,
+      message,
+      said.own,
+      this.places,
+    );
+    const begun =
+      parsed === undefined || this.options.oneShot ? null : await beginsRecord(this.#tools, said, parsed);
+    if (begun !== null) return this.#recorded(begun, said, own, club);
     const resumed = isLater(before.at, at) && Object.keys(factsOf(rules, before)).length > 0;
     const answer = await this.#answerTo(held, read, club, message);
     const kept = language === own && before.language === null ? null : language;
@@ -95,8 +133,31 @@ export class Dialogue {
         language,
         units: answer.session.units ?? (answer.club ?? club).units ?? 'metric',
         resumed: resumed && read.kind !== 'restart',
+        lead: read.kind === 'told' ? (read.lines ?? []) : [],
       },
       ...(answer.club === undefined ? {} : { club: answer.club }),
+    };
+  }
+
+  #recorded(recorded: Recorded, { own: heardIn, at }: Said, own: string, club: ClubSettings): Answered {
+    const { session, outcome, topic, facts, understood, missing, changes, language = heardIn } = recorded;
+    const kept = language === own && session.language === null ? null : language;
+    return {
+      session: { ...withoutClub(session), language: kept, at },
+      turn: {
+        outcome,
+        topic,
+        facts,
+        understood,
+        assumed: [],
+        missing,
+        settle: [],
+        language,
+        units: session.units ?? club.units ?? 'metric',
+        resumed: false,
+        lead: [],
+      },
+      ...(changes === undefined ? {} : { changes }),
     };
   }
 
@@ -115,9 +176,11 @@ export class Dialogue {
       case 'why':
         return this.#why(session);
       case 'back':
-        return this.#back(session);
+        return this.#back(session, message.chat);
       case 'told':
-        return read.refers === undefined ? this.#told(session, read) : this.#refers(session, read);
+        return read.refers === undefined
+          ? this.#told(session, read, message.chat)
+          : this.#refers(session, read, message.chat);
     }
   }
 
@@ -132,11 +195,11 @@ export class Dialogue {
   }
 
   /** "And the other one?", "what about the shady side?" */
-  async #refers(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {
+  async #refers(session: Session, read: Extract<Read, { kind: 'told' }>, chat: string): Promise<Answer> {
     const { answered } = session;
     if (read.refers === 'shade') {
-      if (topicOf(session) === undefined) return this.#told(session, read);
-      return this.#told(onAnotherSide(session), read);
+      if (topicOf(session) === undefined) return this.#told(session, read, chat);
+      return this.#told(onAnotherSide(session), read, chat);
     }
     const advice = answered === null ? null : await this.#advise(answered.topic, answered.facts);
     const other = otherOne(session, advice, factsOf(this.desk.rules, session));
@@ -144,13 +207,8 @@ export class Dialogue {
       case 'one': {
         const entry = { fact: other.fact, value: other.value, from: 'said' } as const;
         const topics = read.topics.length > 0 || answered === null ? read.topics : [answered.topic];
-        return this.#told(session, {
-          ...read,
-          either: session.either,
-          entries: [...read.entries, entry],
-          topics,
-          understood: [...read.understood, other.fact],
-        });
+        const also = { either: session.either, topics, understood: [...read.understood, other.fact] };
+        return this.#told(session, { ...read, ...also, entries: [...read.entries, entry] }, chat);
       }
       case 'which': {
         const answer = this.#notice(session, [{ say: 'other-which' }], []);
@@ -164,7 +222,7 @@ export class Dialogue {
     }
   }
 
-  async #told(session: Session, read: Extract<Read, { kind: 'told' }>): Promise<Answer> {
+  async #told(session: Session, read: Extract<Read, { kind: 'told' }>, chat: string): Promise<Answer> {
     const [topic] = read.topics;
     const { either = null } = read;
     if (topic !== undefined && topic !== 'refuse' && !canAdvise(topic))
@@ -177,18 +235,19 @@ export class Dialogue {
       const noted = { ...next, pending: null };
       return this.#notice(noted, [{ say: 'what-about' }], offered, read.understood);
     }
-    return this.#answer(next, session, read.understood, read.topics.slice(1));
+    return this.#answer(next, session, chat, read.understood, read.topics.slice(1));
   }
 
   /** Asks what may still change the answer, or answers. `before` is what stays if no answer can be given. */
   async #answer(
     session: Session,
     before: Session,
+    chat: string,
     understood: readonly string[],
     also: readonly string[],
   ): Promise<Answer> {
     const topic = topicOf(session) ?? 'unknown';
-    const facts = factsOf(this.desk.rules, session);
+    const facts = await this.#withOurs(topic, factsOf(this.desk.rules, session), chat);
     try {
       const { oneShot } = this.options;
       const next: NextQuestion = oneShot
@@ -221,6 +280,16 @@ export class Dialogue {
       if (!(error instanceof OutOfRange)) throw error;
       return this.#notice(before, [outOfRange(error)], []);
     }
+  }
+
+  /** What the club's own pulls say of the bond, where the rock and the adhesive are known. */
+  async #withOurs(topic: string, facts: Facts, chat: string): Promise<Facts> {
+    const [rock, adhesive] = [facts.rock?.value, facts.adhesive?.value];
+    if (!learning.includes(topic) || typeof rock !== 'string' || typeof adhesive !== 'string') return facts;
+    const records = await this.records.list(chat, 'test');
+    return records.length === 0
+      ? facts
+      : { ...facts, ...bondFacts(this.desk.rules, records, rock, adhesive) };
   }
 
   #ask(
@@ -281,11 +350,11 @@ export class Dialogue {
     };
   }
 
-  async #back(session: Session): Promise<Answer> {
+  async #back(session: Session, chat: string): Promise<Answer> {
     const earlier = takeBack(session);
     if (earlier === session) return this.#notice(session, [{ say: 'back-nothing' }], offered);
     if (topicOf(earlier) === undefined) return this.#notice(earlier, [{ say: 'back-start' }], offered);
-    return this.#answer(earlier, session, Object.keys(factsOf(this.desk.rules, earlier)), []);
+    return this.#answer(earlier, session, chat, Object.keys(factsOf(this.desk.rules, earlier)), []);
   }
 
   #notice(

@@ -54,6 +54,7 @@ export * from './rock/strength.ts';
 export * from './statistics/censored.ts';
 export * from './statistics/characteristic.ts';
 export * from './statistics/compare.ts';
+export * from './statistics/learn.ts';
 export * from './statistics/monte-carlo.ts';
 export * from './statistics/outliers.ts';
 export * from './statistics/proof.ts';

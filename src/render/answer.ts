@@ -55,11 +55,11 @@ export const cautionsInFull = (words: Words, advice: Advice): string =>
   );
 
 /** Every caution: those of this case in full, those that hold nearly always in one line of a few words each. */
-export function cautionsText(words: Words, advice: Advice): string {
+export function cautionsText(words: Words, cautions: readonly string[]): string {
   const { glossary } = words;
   const short = (id: string): string | undefined => glossary.cautionInShort(id);
-  const full = advice.cautions.filter((id) => short(id) === undefined);
-  const always = advice.cautions.flatMap((id) => short(id) ?? []);
+  const full = cautions.filter((id) => short(id) === undefined);
+  const always = cautions.flatMap((id) => short(id) ?? []);
   const line = always.length === 0 ? [] : [words.say({ say: 'always', with: { list: always.join('; ') } })];
   return section(words, 'title-cautions', [...full.map((id) => glossary.caution(id)), ...line]);
 }
@@ -118,7 +118,7 @@ export function adviceParagraphs(words: Words, advice: Advice): readonly Paragra
     ),
     may(assumed.length === 0 ? '' : words.say({ say: 'assumed', with: { list: assumed.join(' · ') } })),
     // Whoever asks for the cautions gets them in full.
-    must(advice.topic === 'cautions' ? cautionsInFull(words, advice) : cautionsText(words, advice)),
+    must(advice.topic === 'cautions' ? cautionsInFull(words, advice) : cautionsText(words, advice.cautions)),
     must(words.say({ say: 'deferral' })),
     may(sourcesText(words, advice)),
     may(words.say({ say: 'footer', with: { id: advice.id, ruleset: advice.ruleset } })),

@@ -2,6 +2,7 @@ import type { Choice, Message } from '../contracts/message.ts';
 import type { Paragraph, Rendered, Silence } from '../contracts/reply.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { adviceInReply, adviceParagraphs, factLine, joined } from './answer.ts';
+import { filesSent, showRecord } from './record.ts';
 import { whyParagraphs } from './why.ts';
 import type { Words } from './words.ts';
 
@@ -90,6 +91,16 @@ function show(words: Words, turn: Turn): Shown {
           })),
         ],
       };
+    case 'record':
+      return {
+        groups: showRecord(words, outcome, understoodLine(words, turn)),
+        choices: [
+          ...(outcome.open === null
+            ? []
+            : [...questionChoices(words, outcome.open), dontKnow(words, outcome.open.fact)]),
+          ...outcome.choices.map(({ id, say }) => ({ id, label: words.say(say) })),
+        ],
+      };
     case 'silent':
       return { groups: [], choices: [] };
   }
@@ -102,24 +113,25 @@ export function render(message: Message, turn: Turn, words: Words): Rendered | S
   const { outcome } = turn;
   const shown = show(words, turn);
   const [head = [], ...others] = shown.groups;
+  const lead: Paragraph[] = turn.lead.map((line) => ({ text: words.say(line), first: true }));
   const held: Paragraph[] = turn.resumed ? [{ text: heldLine(words, turn), first: false }] : [];
   const restart = { id: 'c:restart', label: words.say({ say: 'choice-restart' }) };
-  const groups = [[...held, ...head], ...others];
+  const groups = [[...held, ...lead, ...head], ...others];
   return {
     groups,
+    language: turn.language,
     reply: {
       inReplyTo: message.id,
       chat: message.chat,
       user: message.user,
       text: groups.map(joined).join(betweenAdvices),
       choices: turn.resumed ? [restart, ...shown.choices] : shown.choices,
-      files: [],
+      files: outcome.kind === 'record' ? filesSent(words, outcome.files) : [],
       topic: turn.topic,
       facts: turn.facts,
       assumed: turn.assumed,
       missing: turn.missing,
-      advice:
-        outcome.kind === 'advice' || outcome.kind === 'why' ? adviceInReply(words, outcome.advice) : null,
+      advice: 'advice' in outcome && outcome.advice !== null ? adviceInReply(words, outcome.advice) : null,
     },
   };
 }

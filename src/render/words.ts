@@ -1,6 +1,15 @@
 import { FluentBundle, FluentResource } from '@fluent/bundle';
 import type { FactValue } from '../contracts/facts.ts';
-import type { Measure, Named, Phrase, PhraseArg, Reason, Term, Together } from '../contracts/phrase.ts';
+import type {
+  Measure,
+  Named,
+  Numbers,
+  Phrase,
+  PhraseArg,
+  Reason,
+  Term,
+  Together,
+} from '../contracts/phrase.ts';
 import type { Units } from '../contracts/session.ts';
 import { longTime, showMeasure, showMetric } from '../units/show.ts';
 
@@ -46,6 +55,7 @@ const isMeasure = (arg: object): arg is Measure => 'unit' in arg;
 const isReason = (arg: object): arg is Reason => 'rule' in arg;
 const isNamed = (arg: object): arg is Named => 'of' in arg;
 const isTogether = (arg: object): arg is Together => 'together' in arg;
+const isNumbers = (arg: object): arg is Numbers => 'numbers' in arg;
 const isPhrase = (arg: object): arg is Phrase => 'say' in arg;
 
 /** Joins the texts of rules/words/<language>.ftl with the glossary. A missing text is an error, not an empty line. */
@@ -104,9 +114,10 @@ export function makeWords(texts: string, glossary: Glossary, units: Units = 'met
   const argument = (arg: PhraseArg): string | number => {
     if (typeof arg === 'string' || typeof arg === 'number') return arg;
     if (Array.isArray(arg)) return list(arg as readonly Term[]);
-    const one = arg as Term | Measure | Reason | Named | Together | Phrase;
+    const one = arg as Term | Measure | Reason | Named | Together | Numbers | Phrase;
     if (isMeasure(one)) return measure(one);
     if (isPhrase(one)) return say(one);
+    if (isNumbers(one)) return row(one.numbers, one.in);
     if (isTogether(one)) return one.together.map(term).join(' · ');
     if (isNamed(one)) return named(one);
     return isReason(one) ? glossary.rule(one.rule) : term(one);

@@ -234,7 +234,7 @@ export const sourceSchema = z.strictObject({
   short: words,
   title: words,
   edition: words.optional(),
-  kind: z.enum(['standard', 'paper', 'handbook', 'guidance', 'report', 'practice']),
+  kind: z.enum(['standard', 'paper', 'handbook', 'guidance', 'report', 'practice', 'data']),
   /** Whether the text itself was seen, seen as somebody else quotes it, or recalled. */
   state: z.enum(['read', 'read-second-hand', 'memory', 'practice']),
   checked: day,

@@ -1,30 +1,72 @@
 /** The store over whichever database: the same statements, through one query builder. */
-import type { Kysely, Transaction } from 'kysely';
+import type { Kysely } from 'kysely';
 import type { Posting } from '../contracts/ledger.ts';
 import type { Rendered } from '../contracts/reply.ts';
 import { emptyClub } from '../contracts/session.ts';
+import { type Database, prepare } from './once.ts';
 import { applyChanges, recordsIn } from './records.ts';
 import { clubIn, renderedIn, sessionIn, type Tables } from './shapes.ts';
 import type { Kept, Store } from './store.ts';
 
-type Database = Kysely<Tables> | Transaction<Tables>;
+/** A chat that was left before it was ever known to be joined. */
+const neverJoined = '';
+
+const theClaim = prepare((db, mark: { id: string; at: string }) =>
+  db
+    .insertInto('claims')
+    .values({ claim: mark.id, at: mark.at })
+    .onConflict((conflict) => conflict.column('claim').doNothing()),
+);
+const theOutgoing = prepare(
+  (db, mark: { id: string; platform: string; address: string; body: string; at: string }) =>
+    db.insertInto('outbox').values({
+      id: mark.id,
+      platform: mark.platform,
+      address: mark.address,
+      body: mark.body,
+      at: mark.at,
+    }),
+);
+const theTalk = prepare(
+  (db, mark: { chat: string; room: string; member: string; body: string; updated: string }) =>
+    db
+      .insertInto('talks')
+      .values({
+        chat: mark.chat,
+        room: mark.room,
+        member: mark.member,
+        body: mark.body,
+        updated: mark.updated,
+      })
+      .onConflict((conflict) =>
+        conflict.columns(['chat', 'room', 'member']).doUpdateSet({ body: mark.body, updated: mark.updated }),
+      ),
+);
+const talkOf = prepare((db, mark: { chat: string; room: string; member: string }) =>
+  db
+    .selectFrom('talks')
+    .select('body')
+    .where('chat', '=', mark.chat)
+    .where('room', '=', mark.room)
+    .where('member', '=', mark.member),
+);
+const clubOf = prepare((db, mark: { chat: string }) =>
+  db.selectFrom('clubs').select(['facts', 'settings']).where('chat', '=', mark.chat),
+);
+const claimOf = prepare((db, mark: { id: string }) =>
+  db.selectFrom('claims').select('claim').where('claim', '=', mark.id),
+);
+const notOutgoing = prepare((db, mark: { id: string }) => db.deleteFrom('outbox').where('id', '=', mark.id));
 
 /** False: somebody claimed it before. */
 async function claim(db: Database, id: string, at: string): Promise<boolean> {
-  const { numInsertedOrUpdatedRows } = await db
-    .insertInto('claims')
-    .values({ claim: id, at })
-    .onConflict((conflict) => conflict.column('claim').doNothing())
-    .executeTakeFirst();
-  return numInsertedOrUpdatedRows === 1n;
+  const { numAffectedRows } = await theClaim.run(db, { id, at });
+  return numAffectedRows === 1n;
 }
 
 async function putOut(db: Database, posting: Posting, rendered: Rendered, at: string): Promise<void> {
   const { claim: id, platform, address } = posting;
-  await db
-    .insertInto('outbox')
-    .values({ id, platform, address, body: JSON.stringify(rendered), at })
-    .execute();
+  await theOutgoing.run(db, { id, platform, address, body: JSON.stringify(rendered), at });
 }
 
 async function write(db: Database, { talk, at, session, club, changes = [] }: Kept): Promise<void> {
@@ -32,13 +74,7 @@ async function write(db: Database, { talk, at, session, club, changes = [] }: Ke
   await applyChanges(db, chat, user, at, changes);
   if (session !== undefined) {
     const body = JSON.stringify(session);
-    await db
-      .insertInto('talks')
-      .values({ chat, room, member: user, body, updated: at })
-      .onConflict((conflict) =>
-        conflict.columns(['chat', 'room', 'member']).doUpdateSet({ body, updated: at }),
-      )
-      .execute();
+    await theTalk.run(db, { chat, room, member: user, body, updated: at });
   }
   if (club !== undefined) {
     const { facts, ...others } = club;
@@ -56,22 +92,12 @@ export function keeping(db: Kysely<Tables>): Store {
     records: recordsIn(db),
 
     async loadSession({ chat, room, user }) {
-      const row = await db
-        .selectFrom('talks')
-        .select('body')
-        .where('chat', '=', chat)
-        .where('room', '=', room)
-        .where('member', '=', user)
-        .executeTakeFirst();
+      const [row] = (await talkOf.run(db, { chat, room, member: user })).rows;
       return row === undefined ? null : sessionIn(row.body);
     },
 
     async loadClub(chat) {
-      const row = await db
-        .selectFrom('clubs')
-        .select(['facts', 'settings'])
-        .where('chat', '=', chat)
-        .executeTakeFirst();
+      const [row] = (await clubOf.run(db, { chat })).rows;
       return row === undefined ? emptyClub : clubIn(row);
     },
 
@@ -90,12 +116,11 @@ export function keeping(db: Kysely<Tables>): Store {
     },
 
     async seen(id) {
-      const row = await db.selectFrom('claims').select('claim').where('claim', '=', id).executeTakeFirst();
-      return row !== undefined;
+      return (await claimOf.run(db, { id })).rows.length > 0;
     },
 
     async delivered(id) {
-      await db.deleteFrom('outbox').where('id', '=', id).execute();
+      await notOutgoing.run(db, { id });
     },
 
     async undelivered(platform) {
@@ -119,11 +144,22 @@ export function keeping(db: Kysely<Tables>): Store {
         .executeTakeFirst();
       if (numInsertedOrUpdatedRows === 1n) return true;
       await db.updateTable('chats').set({ paused: 0 }).where('chat', '=', chat).execute();
-      return false;
+      const { numUpdatedRows } = await db
+        .updateTable('chats')
+        .set({ joined: at })
+        .where('chat', '=', chat)
+        .where('joined', '=', neverJoined)
+        .executeTakeFirst();
+      return numUpdatedRows === 1n;
     },
 
     async left(chat) {
-      await db.updateTable('chats').set({ paused: 1 }).where('chat', '=', chat).execute();
+      const [platform = ''] = chat.split(':');
+      await db
+        .insertInto('chats')
+        .values({ chat, platform, joined: neverJoined, paused: 1 })
+        .onConflict((conflict) => conflict.column('chat').doUpdateSet({ paused: 1 }))
+        .execute();
     },
 
     async isPaused(chat) {

@@ -1,6 +1,6 @@
 /** How what is kept looks in the database. A row of another shape (an older program) is not guessed at. */
 import { z } from 'zod';
-import type { RecordBody } from '../contracts/record.ts';
+import type { Draft, RecordBody } from '../contracts/record.ts';
 import type { Rendered } from '../contracts/reply.ts';
 import type { ClubSettings, Session } from '../contracts/session.ts';
 
@@ -42,6 +42,20 @@ const settingsSchema = z.strictObject({
   rooms: z.array(z.string()),
 });
 
+const bodySchema: z.ZodType<RecordBody> = z.strictObject({
+  facts: factsSchema,
+  texts: z.record(z.string(), z.string()),
+});
+
+const kind = z.enum(['test', 'anchor', 'inspection']);
+const seen = { kind, id: z.string(), version: z.number().int() };
+const draftSchema: z.ZodType<Draft> = z.discriminatedUnion('do', [
+  z.strictObject({ do: z.literal('add'), kind, body: bodySchema }),
+  z.strictObject({ do: z.literal('correct'), ...seen, before: bodySchema, body: bodySchema }),
+  z.strictObject({ do: z.literal('withdraw'), ...seen, body: bodySchema }),
+  z.strictObject({ do: z.literal('import'), kind, bodies: z.array(bodySchema) }),
+]);
+
 const sessionSchema: z.ZodType<Session> = z.strictObject({
   turn: z.number().int(),
   entries: z.array(z.strictObject({ turn: z.number().int(), fact: z.string(), value, from })),
@@ -58,6 +72,7 @@ const sessionSchema: z.ZodType<Session> = z.strictObject({
   answered: z
     .strictObject({ topic: z.string(), facts: z.record(z.string(), z.strictObject({ value, from })) })
     .nullable(),
+  draft: draftSchema.nullable().default(null),
 });
 
 /** The conversation starts afresh where its row cannot be read. */
@@ -85,11 +100,6 @@ export function renderedIn(body: string): Rendered | null {
   const parsed = renderedSchema.safeParse(JSON.parse(body));
   return parsed.success ? (parsed.data as unknown as Rendered) : null;
 }
-
-const bodySchema: z.ZodType<RecordBody> = z.strictObject({
-  facts: factsSchema,
-  texts: z.record(z.string(), z.string()),
-});
 
 /** A record that cannot be read is a fault of the store, and is never passed over silently. */
 export const recordBodyIn = (body: string): RecordBody => bodySchema.parse(JSON.parse(body));

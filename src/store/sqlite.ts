@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, Migrator, SqliteDialect } from 'kysely';
+import { LRUCache } from 'lru-cache';
 import { keeping } from './keeping.ts';
 import { migrations } from './migrations.ts';
 import type { Tables } from './shapes.ts';
@@ -26,6 +27,7 @@ export async function openSqlite(file: string): Promise<Store> {
       `The store ${file} cannot be opened (${(error as Error).message}). Set CHOUGH_DB to a file that may be written.`,
     );
   }
+  rememberStatements(database);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
   const { error } = await new Migrator({
     db,
@@ -39,4 +41,16 @@ export async function openSqlite(file: string): Promise<Store> {
     );
   }
   return keeping(db);
+}
+
+/** The query builder has the database prepare a statement at each run; the same text need not be prepared twice. */
+function rememberStatements(database: Database.Database): void {
+  const known = new LRUCache<string, Database.Statement>({ max: 200 });
+  const prepareAnew = database.prepare.bind(database);
+  const prepare = (text: string): Database.Statement => {
+    const statement = known.get(text) ?? prepareAnew(text);
+    known.set(text, statement);
+    return statement;
+  };
+  database.prepare = prepare as typeof database.prepare;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pullsPerGroup, smallestSeen } from '../../src/advice/compare.ts';
 import { advise } from '../../src/advice/index.ts';
 import type { FactValue } from '../../src/contracts/facts.ts';
 import { adviceText } from '../../src/render/answer.ts';
@@ -74,5 +75,49 @@ describe('planning a pull test', () => {
     expect((await plan({ ...proof, rock_condition: 'hollow' })).recommend).toEqual({
       refusal: 'hollow-rock',
     });
+  });
+});
+
+describe('what a plan says of number, load and rig', () => {
+  // k(5) = 3.400, k(10) = 2.568 (NBS Handbook 91 Table A-7, from memory): 1 − 0.2·k = 0.32 and 0.49.
+  it('few results cost strength', async () => {
+    const answer = await text({ test_purpose: 'failure', count: 5 });
+    expect(answer).toContain('with 5 results the 5 % value is about 32 % of the mean, with 10 about 49 %');
+    expect(await text({ test_purpose: 'failure', count: 2 })).toContain('With fewer than 3 results');
+  });
+
+  // δ = 2.8016·0.2·√(2/(5 − 1)) = 0.396: normal quantiles, form of NIST/SEMATECH 7.2.2.2 turned round.
+  it('so many pulls of each kind show so large a difference', async () => {
+    const { recommend } = await plan({ test_purpose: 'compare', count: 10 });
+    expect(recommend.test).toBe('failure');
+    expect(await text({ test_purpose: 'compare', count: 10 })).toContain(
+      'With 5 pulls of each kind only a difference of 40 % or more',
+    );
+    expect(smallestSeen(0.15, pullsPerGroup(0.15, 0.2))).toBeLessThanOrEqual(0.2);
+  });
+
+  it('plans steps, rig and distance for what the anchor may hold', async () => {
+    const strong = {
+      test_purpose: 'failure',
+      rock: 'granite',
+      rock_condition: 'sound',
+      anchor: 'glue-in-twin-leg',
+      adhesive: 'epoxy',
+      diameter_mm: 12,
+      length_mm: 100,
+      hole_moisture: 'dry',
+      shank: 'notched',
+      edge_distance_mm: 1000,
+      use: 'lead',
+    };
+    const [weak, known] = [await plan({ test_purpose: 'failure' }), await plan(strong)];
+    const energyOf = ({ computed }: typeof weak) =>
+      computed.find(({ id }) => id === 'frame-energy')?.value ?? 0;
+    expect(energyOf(known)).toBeGreaterThan(energyOf(weak));
+    // R = v²/g: 11.18² / 9.80665 = 12.75 m (physics), shown rounded up.
+    expect(adviceText(words, weak)).toContain('up to 13 m');
+    const answer = adviceText(words, known);
+    for (const part of ['in steps of at most', 'rated for at least', 'let the pressure out', '/log'])
+      expect(answer).toContain(part);
   });
 });

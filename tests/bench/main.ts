@@ -7,7 +7,10 @@ const benches: Readonly<Record<string, () => Promise<{ run(): Promise<void> }>>>
   rules: () => import('./rules.ts'),
   understanding: () => import('./understanding.ts'),
   sizing: () => import('./sizing.ts'),
+  pictures: () => import('./pictures.ts'),
   simulation: () => import('./simulation.ts'),
+  discord: () => import('./discord.ts'),
+  telegram: () => import('./telegram.ts'),
   recordings: () => import('./recordings.ts'),
 };
 

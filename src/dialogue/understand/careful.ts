@@ -14,6 +14,7 @@ export const HIGH_IS_CAREFUL: ReadonlySet<string> = new Set([
   'fall_m',
   'rope_peak_kn',
   'line_g_per_m',
+  'surface_temperature_c',
 ]);
 
 /** "Within 250 m of the sea" is how the standards say it, and it is the band that counts. */
@@ -27,6 +28,7 @@ export const LIMIT_IS_VALUE: ReadonlySet<string> = new Set([
   'fall_m',
   'rope_peak_kn',
   'horizon_years',
+  'surface_temperature_c',
 ]);
 
 /** Thicker is no bolt, shorter is no length; between the two a lone number is neither. */

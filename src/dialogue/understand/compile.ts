@@ -110,6 +110,9 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
   for (const [topic, byWeight] of Object.entries(vocabulary.topics))
     for (const [weight, say] of Object.entries(byWeight))
       cues(say, { topic, weight: Number(weight) }, `topic ${topic}`, topics);
+  const together = new PhraseTree<string>(articles);
+  for (const [group, say] of Object.entries(vocabulary.together?.groups ?? {}))
+    tree(say, group, `group ${group}`, together);
   const requests = new Cues<string>(articles);
   for (const [request, say] of Object.entries(vocabulary.requests))
     cues(say, request, `request ${request}`, requests);
@@ -139,6 +142,7 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     roles,
     onlyWith,
     topics,
+    together,
     requests,
     acts,
     emergency: cues(vocabulary.emergency, true, 'emergency'),
@@ -153,6 +157,8 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     smalltalk: set(vocabulary.smalltalk, 'smalltalk'),
     stopped: set(vocabulary.results?.stopped, 'results'),
     failed: set(vocabulary.results?.failed, 'results'),
+    priced: set(vocabulary.priced?.near, 'priced'),
+    weighed: set(vocabulary.priced?.unless, 'priced'),
     angled: set(vocabulary.angled, 'angle'),
     timed: set(vocabulary.timed, 'timed'),
     sheet: set(vocabulary.sheet, 'sheet'),

@@ -95,6 +95,8 @@ function topicsOf(
   if (reading.requests.length > 0) return ['refuse', ...scored.topics];
   if (heard.whole === 'why' || heard.whole === 'why-all') return ['why'];
   if (heard.whole === 'help') return ['help'];
+  // "Why just 100 mm?" asks for the reason of an answer.
+  if (heard.acts.has('why') && !scored.sure) return ['why'];
   if (scored.topics.length > 0) return scored.topics;
   if (heard.acts.has('why')) return ['why'];
   const chat = heard.whole === 'thanks' || heard.whole === 'greeting';

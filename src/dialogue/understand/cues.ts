@@ -41,9 +41,19 @@ export class Cues<T> {
   find(words: readonly Word[]): Match<T>[] {
     const found = this.#whole.everywhere(words);
     if (this.#gapped.size === 0) return found;
+    // Most cues need a word that the message does not have.
+    const there = new Set(words.flatMap(({ forms }) => forms));
+    const able = new Map<string, readonly Gapped<T>[]>();
+    for (const form of there) {
+      const cues = this.#gapped
+        .get(form)
+        ?.filter(({ segments }) => segments.every((segment) => segment.every(({ text }) => there.has(text))));
+      if (cues !== undefined && cues.length > 0) able.set(form, cues);
+    }
+    if (able.size === 0) return found;
     words.forEach((word, from) => {
       for (const form of word.forms)
-        for (const cue of this.#gapped.get(form) ?? []) {
+        for (const cue of able.get(form) ?? []) {
           const to = this.#end(words, from, cue);
           if (to !== null) found.push({ from, to, said: [cue.said] });
         }

@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises';
+import type { z } from 'zod';
 import type { FactsView } from './facts-view.ts';
 import { valuesOf } from './facts-view.ts';
+import { type Leaning, leaningSchema } from './leaning.ts';
 import { type Vocabulary, vocabularySchema } from './vocabulary.ts';
 
 /** A vocabulary file that cannot be used, with every fault named. */
@@ -14,7 +16,7 @@ export class VocabularyError extends Error {
   }
 }
 
-export async function loadVocabulary(path: string): Promise<Vocabulary> {
+async function load<T>(path: string, schema: z.ZodType<T>): Promise<T> {
   const text = await readFile(path, 'utf8');
   let content: unknown;
   try {
@@ -22,13 +24,16 @@ export async function loadVocabulary(path: string): Promise<Vocabulary> {
   } catch (error) {
     throw new VocabularyError(path, [error instanceof Error ? error.message : String(error)]);
   }
-  const parsed = vocabularySchema.safeParse(content);
+  const parsed = schema.safeParse(content);
   if (parsed.success) return parsed.data;
   throw new VocabularyError(
     path,
     parsed.error.issues.map((issue) => `${issue.path.join('.') || 'file'}: ${issue.message}`),
   );
 }
+
+export const loadVocabulary = (path: string): Promise<Vocabulary> => load(path, vocabularySchema);
+export const loadLeaning = (path: string): Promise<Leaning> => load(path, leaningSchema);
 
 /** Facts and values that the vocabulary names and the rules do not have. */
 export function strayWords(vocabulary: Vocabulary, facts: FactsView): string[] {
@@ -49,6 +54,11 @@ export function strayWords(vocabulary: Vocabulary, facts: FactsView): string[] {
     for (const [fact, value] of [...Object.entries(when), ...Object.entries(gives)]) check(fact, value);
   for (const request of Object.keys(vocabulary.requests)) check('request', request);
   for (const topic of Object.keys(vocabulary.topics)) check('topic', topic);
+  const groups = vocabulary.together?.groups ?? {};
+  for (const { topic, all, none } of vocabulary.together?.rules ?? []) {
+    check('topic', topic);
+    for (const group of [...all, ...(none ?? [])]) if (!(group in groups)) stray.push(`group ${group}`);
+  }
   const numbers = new Set(['size', 'air', 'ignore']);
   for (const role of Object.keys(vocabulary.roles))
     if (!numbers.has(role) && facts.facts.get(role)?.kind !== 'number') stray.push(role);

@@ -8,7 +8,7 @@ import { legAngles } from './legs.ts';
 import { dimensionOf, dimensionOfFact, inFactUnit } from './measure.ts';
 import type { Mention } from './mention.ts';
 import type { UnderstandContext } from './parsed.ts';
-import type { Match, Word } from './phrases.ts';
+import type { Match, PhraseTree, Word } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
 import { assignRoles } from './roles.ts';
 import { readRows } from './rows.ts';
@@ -25,6 +25,12 @@ const LENGTHS = new Set([
 ]);
 /** With one of these a weight is what hangs or falls, and no strength. */
 const WEIGHED = new Set(['fall_factor', 'fall_m', 'span_m', 'sag_m', 'angle_deg', 'leg_a_deg', 'use']);
+/** They are told of a stretched line only. */
+const LINES = new Set(['tension_kn', 'sag_m', 'line_g_per_m']);
+/** Forces of lines and ropes, which nobody tells in kg. */
+const PULLED = new Set(['tension_kn', 'rope_peak_kn', 'characteristic_kn']);
+/** Units of lines that span something. */
+const SPANS = new Set(['m', 'ft', 'yd']);
 const NEVER_LENGTH = new Set(['force', 'mass', 'temperature', 'time', 'stress']);
 
 export interface Measured extends Pick<Collector, 'mentions' | 'problems'> {
@@ -33,7 +39,8 @@ export interface Measured extends Pick<Collector, 'mentions' | 'problems'> {
 }
 
 function fits(role: string, item: Item, unitOf: (fact: string) => string): boolean {
-  if (role === 'ignore') return true;
+  // Hangers have a thickness of no interest, but not in µm.
+  if (role === 'ignore') return item.kind === 'size' || item.quantity.unit !== 'µm';
   if (item.kind === 'size') return role === 'hole_diameter_mm' || role === 'size';
   const { unit, fraction, thread, inWords, negative, low } = item.quantity;
   const dimension = dimensionOf(unit);
@@ -43,7 +50,8 @@ function fits(role: string, item: Item, unitOf: (fact: string) => string): boole
   if (role === 'size') return (dimension === 'length' && unit !== 'µm') || (bare && !inWords && !negative);
   if (role === 'air') return dimension === 'temperature' || dimension === 'degree';
   const expected = dimensionOfFact(unitOf(role));
-  if (thread && expected !== 'length') return false;
+  // "M12" is a bolt or its hole and no depth.
+  if (thread) return role === 'diameter_mm' || role === 'hole_diameter_mm';
   if (bare && negative) return expected === 'temperature';
   if (dimension === 'degree') return expected === 'temperature' || expected === 'degree';
   if (dimension === 'mass' && expected === 'force') return true;
@@ -52,11 +60,27 @@ function fits(role: string, item: Item, unitOf: (fact: string) => string): boole
   return dimension === expected || (bare && !inWords);
 }
 
+/** "Bolts of 2005": no number of four digits near our time is anything else, unless a number was asked for. */
+const isYear = (item: Item): boolean =>
+  item.kind === 'quantity' &&
+  item.quantity.unit === null &&
+  !item.quantity.listed &&
+  item.quantity.low >= 1960 &&
+  item.quantity.high <= 2060 &&
+  Number.isInteger(item.quantity.low);
+
 const isPercent = (item: Item): boolean =>
   item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'percent';
 
 const isVolume = (item: Item): boolean =>
   item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'volume';
+
+/** Nothing but phrases of the tree. */
+const coversAll = (tree: PhraseTree<true>, words: readonly Word[]): boolean => {
+  let at = 0;
+  for (let match = tree.longest(words, at); match; match = tree.longest(words, at)) at = match.to;
+  return at === words.length;
+};
 
 const covers = (cue: Match<RoleCue>, { from, to }: Quantity): boolean =>
   cue.from <= from && cue.to >= to && cue.to - cue.from > to - from;
@@ -73,12 +97,14 @@ export function readMeasures(
   const collector = new Collector(facts, textOf);
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
-  const cues = language.roles.all(words);
+  // They may overlap: in "in a hole diameter 16" one cue ends where the next begins.
+  const cues = language.roles.either(words);
   const timed = readTimed(all, words, language);
   // "Between the two bolts" counts nothing.
   const plain = untimed(all, timed).filter(
     (item) =>
-      item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity)),
+      (context.pending !== undefined || !isYear(item)) &&
+      (item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity))),
   );
   const legs = legAngles(plain, cues);
   const { rows, claimed } = readRows(plain, words, language, context.pending);
@@ -94,7 +120,9 @@ export function readMeasures(
     const { quantity } = item;
     const bareSize = role === 'size' && quantity.unit === null && !quantity.fraction && !quantity.thread;
     if (bareSize && pluralAhead(quantity.to)) return null;
-    return (bareSize ? 1 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
+    // "95 kg, tension?" asks for it.
+    const weight = PULLED.has(role) && dimensionOf(quantity.unit) === 'mass';
+    return (bareSize ? 1 : 0) + (weight ? 2.5 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
   };
   const assigned = assignRoles(items, words, language, cues, values, doubtOf);
   const angled = present(language.angled);
@@ -112,8 +140,12 @@ export function readMeasures(
     for (const quantity of quantities)
       for (let time = 0; time < times; time++)
         collector.quantity(fact, { ...quantity, unit: quantity.unit ?? unit });
+  const sums = items.flatMap((item) =>
+    item.kind === 'quantity' && dimensionOf(item.quantity.unit) === 'money' ? [item.quantity] : [],
+  );
   const naming: boolean[] = [];
   const open: Quantity[] = [];
+  const airs: Quantity[] = [];
   for (const [index, item] of items.entries()) {
     const told = assigned[index] ?? null;
     // "Load" beside a weight asks for the load.
@@ -132,11 +164,12 @@ export function readMeasures(
     const { quantity } = item;
     const volume = isVolume(item);
     if ((told?.role === 'ignore' && !volume) || quantity.listed) continue;
-    if (volume || mass || told === null || (told.role === 'temperature_c' && isAngle(quantity)))
+    const priced = told?.role === 'size' && quantity.unit === null && beforePrice(quantity.to);
+    if (volume || mass || priced || told === null || (told.role === 'temperature_c' && isAngle(quantity)))
       open.push(quantity);
     else if (told.role === 'size') collector.lone(quantity);
     else if (told.role === 'air' && moist) collector.quantity('air_temperature_c', quantity);
-    else if (told.role === 'air') collector.unclear('temperature_c', quantity);
+    else if (told.role === 'air') airs.push(quantity);
     else collector.quantity(told.role, quantity);
   }
 
@@ -151,6 +184,9 @@ export function readMeasures(
     [...collector.mentions, ...values].some(({ fact }) => WEIGHED.has(fact)) || open.some(isAngle);
   const manyAsked = asked !== null && collector.isMany(asked) && answers.length > 1;
   const money = open.filter(({ unit }) => dimensionOf(unit) === 'money');
+  const metals = new Set(
+    values.flatMap(({ fact, value, denied }) => (fact === 'metal' && !denied ? value : [])),
+  );
   const priced = money.length > 0 || collector.mentions.some(({ fact }) => fact === 'unit_cost');
   for (const quantity of open) {
     const beside = besideOf(quantity);
@@ -163,14 +199,20 @@ export function readMeasures(
     else if (!byUnit(quantity) && asked !== null && open.length === 1 && quantity.unit)
       collector.mismatch(asked, quantity);
   }
+  // The air's warmth is no answer, unless the rock's was told as well.
+  if (!collector.mentions.some(({ fact }) => fact === 'temperature_c'))
+    for (const air of airs) collector.unclear('temperature_c', air);
   readPeriods();
+  readSpan();
   for (const { from, to, said } of language.temperatures.all(words))
     for (const celsius of said) collector.put('temperature_c', celsius, from, to, null);
   return { mentions: collector.mentions, problems: collector.problems, naming };
 
   /** "35 twin-leg bolts". */
   function pluralAhead(from: number): boolean {
-    for (let at = from; at <= from + 3 && language.parting.longest(words, at) === null; at++)
+    const parts = (at: number): boolean =>
+      words[at]?.text === ',' || language.parting.longest(words, at) !== null;
+    for (let at = from; at <= from + 3 && !parts(at); at++)
       if (language.plural.longest(words, at) !== null) return true;
     return false;
   }
@@ -213,7 +255,7 @@ export function readMeasures(
   function ofMetal({ from, to }: Quantity): boolean {
     const filled = (start: number, end: number): boolean =>
       end >= start &&
-      (end === start || (end - start < 3 && language.fillers.covers(words.slice(start, end))));
+      (end === start || (end - start < 3 && coversAll(language.fillers, words.slice(start, end))));
     return values.some(
       (value) => value.fact === 'metal' && (filled(value.to, from) || filled(to, value.from)),
     );
@@ -230,14 +272,31 @@ export function readMeasures(
     )?.fact;
   }
 
-  /** The price of a second choice stands beside its metal, after the first price, or joined to it: "5 and 20 euro". */
+  /** The price of a second choice stands beside its metal, after the first price, or joined to it: "5 or 20 euro". */
   function isPrice(quantity: Quantity): boolean {
     const { unit, thread, fraction, to } = quantity;
     const named = collector.mentions.some(({ fact }) => fact === 'unit_cost');
     if (dimensionOf(unit) === 'money')
-      return named || money.length > 1 || ofMetal(quantity) || present(language.either);
-    const joined = money.some(({ from }) => from > to && language.list.covers(words.slice(to, from)));
-    return priced && unit === null && !thread && !fraction && (joined || ofMetal(quantity));
+      return named || money.length > 1 || ofMetal(quantity) || present(language.either) || metals.size > 1;
+    if (unit !== null || thread || fraction) return false;
+    return beforePrice(to) || (priced && ofMetal(quantity));
+  }
+
+  /** "Slackline at 4 kN, 25 m": the one length that nothing else was said of. */
+  function readSpan(): void {
+    const spans = open.filter(({ unit }) => SPANS.has(unit ?? ''));
+    const [span] = spans;
+    const named = collector.mentions.some(({ fact }) => fact === 'span_m');
+    const line =
+      values.some(({ fact, value }) => fact === 'use' && value === 'highline') ||
+      collector.mentions.some(({ fact }) => LINES.has(fact));
+    if (span && spans.length === 1 && line && !named && asked === null) collector.possible('span_m', span);
+  }
+
+  function beforePrice(to: number): boolean {
+    const joins = (from: number): boolean =>
+      [language.list, language.either].some((tree) => tree.covers(words.slice(to, from)));
+    return sums.some(({ from }) => from > to && joins(from));
   }
 
   function readPeriods(): void {

@@ -92,6 +92,14 @@ export class PhraseTree<T> {
     return matches;
   }
 
+  /** Both: "hole for a" and "a 12 mm" share a word, and either may be what is meant. */
+  either(words: readonly Word[]): Match<T>[] {
+    const plain = this.all(words);
+    const ends = new Map(plain.map(({ from, to }) => [from, to]));
+    const more = this.everywhere(words).filter(({ from, to }) => ends.get(from) !== to);
+    return [...plain, ...more].sort((a, b) => a.from - b.from || a.to - b.to);
+  }
+
   /** Whether a phrase covers exactly these words. */
   covers(words: readonly Word[]): boolean {
     return words.length > 0 && this.longest(words, 0)?.to === words.length;

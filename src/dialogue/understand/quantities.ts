@@ -137,16 +137,29 @@ function range(first: Quantity, words: readonly Word[], language: Language): Qua
     endingAt(language.between, words, first.from) === null ? null : language.and.longest(words, first.to);
   const to = toAfter(first, words, language);
   const joint = dash ?? language.range.longest(words, first.to, true)?.to ?? and?.to ?? to?.to;
-  if (joint === undefined || first.thread) return first;
+  if (joint === undefined || first.thread || (dash !== null && isDashed(words, first, language)))
+    return first;
   const second = one(words, joint, language);
+  // "12x150 or 16x150": two sizes.
+  if (second !== null && language.by.longest(words, second.to, true) !== null) return first;
   if (second === null || second.thread || (first.unit && second.unit && first.unit !== second.unit))
     return first;
   if (dash !== null && words[dash]?.close !== words[dash - 1]?.close) return first;
+  // "12 or 30 euros" are two prices.
+  if (dimensionOf(second.unit) === 'money' && language.either.longest(words, first.to)) return first;
   // "Broche de 12 à 10 cm du bord": a size, and a distance.
   const loose = dash === null && and === null && first.unit === null && second.unit !== null;
   if (loose && (second.low < first.low || sizeIsNear(words, first.from, language))) return first;
   const [low, high] = [Math.min(first.low, second.low), Math.max(first.low, second.low)];
   return { ...first, to: second.to, low, high, unit: first.unit ?? second.unit, negative: low < 0 };
+}
+
+/** "17.5 - 20.1 - 18.3 kN" is a list and no range. */
+function isDashed(words: readonly Word[], { from, to }: Quantity, language: Language): boolean {
+  if (words[to + 1]?.close === true) return false;
+  const second = one(words, to + 1, language);
+  const behind = second !== null && words[second.to]?.text === '-' && words[second.to + 1]?.kind === 'number';
+  return behind || (words[from - 1]?.text === '-' && words[from - 2]?.kind === 'number');
 }
 
 /** "De 4 a 6 °C", "4 a 6 °C"; "10x80 a 15 cm" and "12 mm a 15 cm" are none. */

@@ -11,6 +11,7 @@ import { maskNames } from './names.ts';
 import { normalise } from './normalise.ts';
 import type { Found, Problem, UnderstandContext } from './parsed.ts';
 import type { Word } from './phrases.ts';
+import { pricedPounds } from './pounds.ts';
 import { readQuantities } from './quantities.ts';
 import { refineMentions } from './refine.ts';
 import { type Item, joinSizes } from './sizes.ts';
@@ -49,7 +50,8 @@ export function read(
   const heard = hear(words, language);
   const values = readValues(words, maskNames(words, language), heard.spent, language, context);
   const refined = refineMentions(values, words, language, heard.spent);
-  const items = joinSizes(readQuantities(words, numbersIn(refined, words), language), words, language);
+  const quantities = readQuantities(words, numbersIn(refined, words), language);
+  const items = joinSizes(pricedPounds(quantities, words, language), words, language);
   const measured = readMeasures(items, words, textOf, language, refined, facts, context);
 
   const mentions = [...refined, ...measured.mentions].sort((a, b) => a.from - b.from);
@@ -79,10 +81,12 @@ export function read(
   };
 }
 
-/** "Three failed at 18, 21, 24" tells of pulls to failure and of no proof tests. */
+/** "Three broke at 18, 21, 24 in tension" tells of pulls to failure: of no proof tests, no load, no bolts that broke in use. */
 function results(found: readonly Found[]): readonly Found[] {
   const pulls = found.some(({ fact }) => fact === 'pulls_kn');
-  return pulls ? found.filter(({ fact }) => fact !== 'proof_tests') : found;
+  return pulls
+    ? found.filter(({ fact }) => !['proof_tests', 'load_direction', 'bolt_history'].includes(fact))
+    : found;
 }
 
 /** Words of values that are partly numbers ("316", "grade 2"): they are no quantities. */

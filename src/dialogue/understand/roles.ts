@@ -11,7 +11,7 @@ const UNTOLD = 7;
 const WIDEST = 12;
 /** A number is only dropped for a word that stands right beside it. */
 const NEAREST = 1.2;
-const MEASURED = new Set(['size', 'hole_diameter_mm']);
+const MEASURED = new Set(['size', 'hole_diameter_mm', 'unit_cost']);
 
 interface Candidate {
   readonly role: string;
@@ -65,7 +65,11 @@ function gaps(items: readonly Item[], words: readonly Word[], cues: readonly Mat
 const parted = (words: readonly Word[], from: number, to: number, by: PhraseTree<true>): boolean =>
   words.slice(from, to).some((_, at) => by.longest(words, from + at) !== null);
 
-/** "20 goujons de 10": what is counted is also measured. */
+/** "7 euro and labour 10": what follows the "and" belongs to the next number. */
+const joined = (words: readonly Word[], from: number, to: number, language: Language): number =>
+  from < to && language.and.longest(words, from) !== null ? 1 : 0;
+
+/** "20 goujons de 10", "30 broches à 12 €": what is counted is also measured or has a price. */
 const measures = (choice: Candidate, before: Candidate | null | undefined, last: number): boolean =>
   MEASURED.has(choice.role) && before?.role === 'count' && choice.cue === last && before.cue === last;
 
@@ -93,9 +97,11 @@ export function assignRoles(
       const steps =
         side === 'before'
           ? 0.2 + 0.9 * stepsBetween(words, cue.to, from, language, mentions)
-          : stepsBetween(words, to, cue.from, language, mentions);
+          : stepsBetween(words, to, cue.from, language, mentions) + joined(words, to, cue.from, language);
       for (const { role, side: asked, doubt } of cue.said) {
-        if (role === 'count' && side === 'after' && parted(words, to, cue.from, language.parting)) continue;
+        // "12, holes of 14" counts no holes.
+        const apartFrom = parted(words, to, cue.from, language.parting) || words[to]?.text === ',';
+        if (role === 'count' && side === 'after' && apartFrom) continue;
         const right = asked === side || (asked === `${side}Unit` && hasUnit(item));
         const farthest = role === 'ignore' ? NEAREST : FARTHEST;
         const more = right ? doubtOf(role, item) : null;

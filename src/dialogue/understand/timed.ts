@@ -38,10 +38,15 @@ export function readTimed(items: readonly Item[], words: readonly Word[], langua
     const [one, two] = [quantities[index], quantities[index + 1]];
     if (!one || !two || words[one.from]?.sentence !== words[two.from]?.sentence) continue;
     const between = words.slice(one.to, two.from);
-    if (between.length > farthest || !between.some((_, at) => language.timed.longest(between, at))) continue;
+    // "6 hours 15 °C, then (9 hours) 5 °C".
+    const beside = between.every(({ kind }) => kind === 'mark');
+    const joined = beside || between.some((_, at) => language.timed.longest(between, at));
+    if (between.length > farthest || !joined) continue;
     const ofSheet = sheets.some((at) => at < one.from && words[at]?.sentence === words[one.from]?.sentence);
     const hours = hoursOf(one, ofSheet) ?? hoursOf(two, ofSheet);
-    const celsius = celsiusOf(two) ?? celsiusOf(one);
+    // "24 h at 5 degrees and 12 h at 15": the unit was said.
+    const bare = found.length > 0 && two.unit === null && !two.inWords && !two.fraction;
+    const celsius = celsiusOf(two) ?? celsiusOf(one) ?? (bare ? two.low : null);
     if (hours === null || celsius === null) continue;
     found.push({ hours, celsius, from: one.from, to: two.to, ofSheet });
     index++;

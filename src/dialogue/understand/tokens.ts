@@ -100,6 +100,17 @@ function* pieces(
       start += end + 1;
       raw = raw.slice(end + 1);
     }
-    yield [raw, start];
+    yield* LIST.test(raw) ? listed(raw, start) : [[raw, start] as const];
+  }
+}
+
+/** "35,36,34" and "17.5,18.2" are lists; "1,000,000" is a number, and "17,5,18,2" may be anything. */
+const LIST = /^(?!\d{1,3}(?:,\d{3})+(?:\.\d+)?$)(?:\d{2,}(?:,\d{2,}){2,}|\d+\.\d+(?:,\d+\.\d+)+)$/u;
+
+function* listed(raw: string, start: number): Generator<readonly [raw: string, start: number]> {
+  let at = start;
+  for (const piece of raw.split(/(,)/u)) {
+    yield [piece, at];
+    at += piece.length;
   }
 }

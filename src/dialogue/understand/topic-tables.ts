@@ -14,12 +14,13 @@ export const JUDGED: readonly (readonly [topic: string, facts: readonly string[]
   ['spacing', ['spacing_mm']],
   ['spacing', ['edge_distance_mm']],
   ['coating-life', ['coating_um']],
-  ['embedment', ['length_mm']],
-  ['embedment', ['embedment_mm']],
-  ['inspect', ['signs']],
   ['cure', ['hours_since']],
   ['cure', ['step_hours']],
   ['cure', ['sheet_hours']],
+  ['embedment', ['length_mm']],
+  ['embedment', ['embedment_mm']],
+  ['inspect', ['signs']],
+  ['adhesive-amount', ['cartridge_ml']],
   ['adhesive-amount', ['hole_diameter_mm', 'diameter_mm']],
   ['adhesive', ['cartridge']],
   ['adhesive', ['adhesive']],
@@ -65,30 +66,39 @@ export const IMPLIED: Readonly<Record<string, string>> = {
   leg_a_deg: 'load',
   fall_m: 'load',
   mass_kg: 'load',
-  coating_um: 'coating-life',
-  unit_cost: 'cost',
-  labour_cost: 'cost',
 };
 
 /** Told in any way, these leave no doubt what it is about. */
 export const TOLD: Readonly<Record<string, string>> = {
   proof_tests: 'pulltest-result',
+  cartridge: 'adhesive',
   stopped_kn: 'pulltest-result',
   pulls_other_kn: 'compare',
+  unit_cost: 'cost',
+  labour_cost: 'cost',
+  coating_um: 'coating-life',
+  test_purpose: 'pulltest-plan',
+  angle_deg: 'load',
+  leg_a_deg: 'load',
 };
 
 /** Where the first is asked, words of the others only belong to it: "remind me to check the belay". */
 export const HIDES: Readonly<Record<string, readonly string[]>> = {
   'pulltest-record': ['pulltest-plan', 'pulltest-result', 'load', 'register', 'inspect', 'compare'],
-  compare: ['pulltest-plan', 'pulltest-result', 'load'],
-  'pulltest-result': ['pulltest-plan', 'load', 'embedment'],
-  'pulltest-plan': ['load', 'inspect'],
-  'coating-life': ['material', 'inspect', 'cure'],
+  compare: ['pulltest-plan', 'pulltest-result', 'load', 'inspect', 'hole'],
+  spacing: ['hole'],
+  'pulltest-result': ['pulltest-plan', 'load', 'embedment', 'spacing'],
+  'pulltest-plan': ['load', 'inspect', 'spacing'],
+  'coating-life': ['material', 'inspect', 'cure', 'load'],
   cost: ['material', 'coating-life', 'adhesive', 'anchor', 'inspect'],
   remind: ['inspect', 'cure', 'material', 'register', 'cost', 'pulltest-plan', 'cautions'],
   register: ['inspect', 'material'],
   settings: ['adhesive', 'material', 'hole'],
   permission: ['material'],
 };
+
+export const RESULTS: readonly string[] = ['pulls_kn', 'proof_tests'];
+
+export const PRICES: readonly string[] = ['unit_cost', 'labour_cost'];
 
 export const PLACE: readonly string[] = ['environment', 'sea_distance_m', 'climate', 'rock'];

@@ -149,16 +149,35 @@ function otherMetals(
           ? to <= mention.to && beside(to, mention.from)
           : from >= mention.from && beside(mention.to, from)),
     );
+  const isIn = (group: string, start: number, end: number): boolean =>
+    nouns.some((noun) => noun.group === group && noun.from >= start && noun.to <= end);
+  const fittingIn = (start: number, end: number): boolean => isIn('fitting', start, end);
+  const boltIn = (start: number, end: number): boolean =>
+    nouns.some(
+      ({ group, from, to }) => group === 'bolt' && from >= start && to <= end && !isIn('fitting', from, to),
+    );
   // "My bolt is 316, the hanger that touches it is plated": between two metals a fitting takes up the second.
   const [first, second] = metals;
   const takenUp =
+    first !== undefined && second !== undefined && metals.length === 2 && fittingIn(first.to, second.from);
+  // "The hangers are 304 but the bolts are plated".
+  const toldFirst =
     first !== undefined &&
     second !== undefined &&
     metals.length === 2 &&
-    nouns.some(({ group, from, to }) => group === 'fitting' && from >= first.to && to <= second.from);
+    fittingIn(0, first.from) &&
+    !boltIn(0, first.from) &&
+    boltIn(first.to, second.from);
   const named = metals.filter(isFitting);
-  const fittings = named.length === 0 && takenUp ? [second] : named;
-  if (fittings.length === 0 || fittings.length === metals.length) return [...mentions];
+  const single = takenUp ? second : toldFirst ? first : undefined;
+  const fittings = named.length === 0 && single !== undefined ? [single] : named;
+  // "Plated hangers, how long does the zinc last?" has one metal.
+  const others = metals.filter(
+    (metal) =>
+      !fittings.includes(metal) &&
+      !fittings.some(({ value }) => value === metal.value || metal.family?.includes(String(value)) === true),
+  );
+  if (fittings.length === 0 || others.length === 0) return [...mentions];
   return mentions.map((mention) =>
     fittings.includes(mention) ? { ...mention, fact: 'metal_other' } : mention,
   );

@@ -88,6 +88,8 @@ export const vocabularySchema = z.strictObject({
   }),
   /** Unit words, by the unit's id. */
   units: z.record(id, phrases),
+  /** Pounds are money in a message with one of these, unless it speaks of weight. */
+  priced: z.strictObject({ near: phrases, unless: phrases }).optional(),
   /** Unit words that are also ordinary words ("in"): they count only when nothing else can be meant. */
   weakUnits: phrases,
   /** What may follow a weak unit: "4 in deep". */
@@ -157,6 +159,20 @@ export const vocabularySchema = z.strictObject({
 
   /** topic → weight → phrases. */
   topics: z.record(id, z.record(z.string().regex(/^[1-9][0-9]?$/), phrases)),
+  /** Groups of words, and the topics that one word of each group tell together, in any order. */
+  together: z
+    .strictObject({
+      groups: z.record(id, phrases),
+      rules: z.array(
+        z.strictObject({
+          topic: id,
+          weight: z.int().min(1).max(9),
+          all: z.array(id).min(2),
+          none: z.array(id).optional(),
+        }),
+      ),
+    })
+    .optional(),
   /** "ok?", "good enough?": the topic then follows from the facts. */
   judge: phrases,
   /** Begins a question. */

@@ -10,6 +10,9 @@ const WORSE_COUNTS = new Set(['environment', 'hole_moisture', 'rock_condition', 
 export function worstOf(fact: string, values: readonly Mention[], facts: FactsView): Mention | null {
   const strong = values.filter(({ weak }) => weak !== true);
   if (strong.length === 1) return strong[0] ?? null;
+  const [first] = strong;
+  // Now the rock and now the glue is a mixed row, which counts for less than either.
+  if (fact === 'gave_way' && first) return { ...first, value: 'mixed' };
   if (LOWEST.has(fact)) return values.reduce((a, b) => (b.value < a.value ? b : a));
   const definition = facts.facts.get(fact);
   if (definition?.kind !== 'choice') return null;

@@ -56,6 +56,25 @@ export const thrownSpeed = defineFormula({
   compute: (i) => Math.sqrt((2 * i.energy) / i.partMass),
 });
 
+/** Standard acceleration of free fall, m/s² (exact). */
+const gravity = 9.80665;
+
+/**
+ * How far a thrown part can land on level ground, air left out: R = v²/g at 45°; m/s; m. An upper bound there, and none
+ * below a wall. Source: ballistics without drag (physics). Worked: 11.18 m/s → 12.75 m.
+ */
+export const throwRange = defineFormula({
+  id: 'throw-range',
+  title: 'How far a thrown part can land',
+  symbols: 'R = v²/g',
+  source: 'practice',
+  clause: 'ballistics without drag',
+  inputs: { speed: input('v', 'speed of the part', 'm/s', 0, 1000) },
+  unit: 'm',
+  kind: 'plain',
+  compute: (i) => i.speed ** 2 / gravity,
+});
+
 /**
  * Force of a hydraulic ram: F = p·A; bar, cm²; kN (1 bar·cm² = 10 N).
  * Source: definition of pressure. Worked: 350 bar, 7.1 cm² → 24.85 kN.

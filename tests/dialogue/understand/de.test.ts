@@ -4,7 +4,7 @@ import { loadCases, loadUnderstand } from './setup.ts';
 
 const { understand, vocabulary, view } = await loadUnderstand('de');
 
-const files = ['', '-late', '-late2', '-late3', '-late4'].map((lot) => `de/messages${lot}.json`);
+const files = ['', '-late', '-late2', '-late3', '-late4', '-more'].map((lot) => `de/messages${lot}.json`);
 
 describe('German messages, topic and exact facts', () => {
   it.each(files)('%s', async (name) => {

@@ -7,7 +7,7 @@ const { understand } = await loadUnderstand('es');
 const facts = (text: string, context = {}) => told(understand(text, context));
 
 describe('messages in Spanish, topic and exact facts', () => {
-  it.each(['es/messages.json', 'es/messages-late.json'])('%s', async (name) => {
+  it.each(['es/messages.json', 'es/messages-late.json', 'es/messages-more.json'])('%s', async (name) => {
     const { topic, f1 } = await printScore(name, understand);
     expect(topic).toBeGreaterThanOrEqual(0.95);
     expect(f1).toBeGreaterThanOrEqual(0.95);

@@ -4,7 +4,7 @@ import { contextOf, loadCases, loadUnderstand, told } from './setup.ts';
 
 const { understand } = await loadUnderstand('fr');
 const facts = (text: string, context = {}) => told(understand(text, context));
-const files = ['fr/messages.json', 'fr/messages-late.json'];
+const files = ['fr/messages.json', 'fr/messages-late.json', 'fr/messages-more.json'];
 
 describe('French messages, topic and exact facts', () => {
   it.each(files)('%s', async (name) => {

@@ -7,7 +7,7 @@ const { understand } = await loadUnderstand('it');
 const facts = (text: string, context = {}) => told(understand(text, context));
 
 describe('Italian messages, topic and exact facts', () => {
-  it.each(['it/messages.json', 'it/messages-late.json'])('%s', async (name) => {
+  it.each(['it/messages.json', 'it/messages-late.json', 'it/messages-more.json'])('%s', async (name) => {
     const { topic, f1 } = await printScore(name, understand);
     expect(topic).toBeGreaterThanOrEqual(0.95);
     expect(f1).toBeGreaterThanOrEqual(0.95);

@@ -4,7 +4,13 @@ import { loadCases, loadUnderstand } from './setup.ts';
 
 const { understand } = await loadUnderstand();
 
-const files = ['messages-seen.json', 'messages-late.json', 'messages-strength.json', 'messages-results.json'];
+const files = [
+  'messages-seen.json',
+  'messages-late.json',
+  'messages-strength.json',
+  'messages-results.json',
+  'messages-more.json',
+];
 
 describe('messages, topic and exact facts', () => {
   it.each(files)('%s', async (name) => {

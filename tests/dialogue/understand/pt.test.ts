@@ -6,7 +6,7 @@ const { understand } = await loadUnderstand('pt');
 const facts = (text: string) => told(understand(text));
 
 describe('Portuguese messages, topic and exact facts', () => {
-  it.each(['pt/messages.json', 'pt/messages-late.json'])('%s', async (name) => {
+  it.each(['pt/messages.json', 'pt/messages-late.json', 'pt/messages-more.json'])('%s', async (name) => {
     const { topic, f1 } = await printScore(name, understand);
     expect(topic).toBeGreaterThanOrEqual(0.95);
     expect(f1).toBeGreaterThanOrEqual(0.95);
@@ -67,6 +67,7 @@ describe('Portuguese denials and doubts', () => {
     ['o furo não está seco', { hole_moisture: 'damp' }],
     ['não tem ferrugem', {}],
     ['granito ou calcário?', {}],
+    ['é dolomito, desculpa, não calcário', { rock: 'dolomite' }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
 });
 
@@ -94,5 +95,8 @@ describe('Portuguese numbers', () => {
     ['R$ 1.200,50 de mão de obra', { labour_cost: 1200.5 }],
     ['40 graus ao sol', { surface_temperature_c: 40 }],
     ['temperatura do ar 15 graus', {}],
+    ['saíram a 17,5 - 20,1 - 18,3 kN', { pulls_kn: [17.5, 20.1, 18.3] }],
+    ['12 ou 30 euros por ponto', { unit_cost: [12, 30] }],
+    ['slackline esticada a 4 kN, 25 m', { use: 'highline', tension_kn: 4, span_m: 25 }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
 });

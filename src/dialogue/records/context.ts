@@ -1,0 +1,94 @@
+/** What the talk about the club's own records works with, and what comes of it. */
+import type { Advice } from '../../contracts/advice.ts';
+import type { Facts, FactValue } from '../../contracts/facts.ts';
+import type { Message } from '../../contracts/message.ts';
+import type { Phrase } from '../../contracts/phrase.ts';
+import type { ClubRecord, Draft, RecordBody, RecordChange, Records } from '../../contracts/record.ts';
+import type { Session } from '../../contracts/session.ts';
+import type { Outcome, Question } from '../../contracts/turn.ts';
+import { markOf } from '../../field/index.ts';
+import { openFacts, valuesToTap } from '../../field/test-record.ts';
+import type { RuleSet } from '../../rules/index.ts';
+import type { Ears } from '../hear.ts';
+
+export interface Tools {
+  readonly rules: RuleSet;
+  readonly ears: Ears;
+  readonly records: Records;
+  readonly advise: (topic: string, facts: Facts) => Promise<Advice>;
+  readonly cautions: () => Promise<readonly string[]>;
+}
+
+/** One message and the talk it belongs to. */
+export interface Said {
+  readonly session: Session;
+  readonly message: Message;
+  /** The language to listen in first. */
+  readonly own: string;
+  readonly at: string;
+}
+
+type RecordOutcome = Extract<Outcome, { kind: 'record' }>;
+
+export interface Recorded {
+  readonly session: Session;
+  readonly outcome: RecordOutcome;
+  readonly topic: string;
+  readonly facts: Readonly<Record<string, FactValue>>;
+  readonly understood: readonly string[];
+  readonly missing: readonly string[];
+  readonly changes?: readonly RecordChange[];
+  readonly language?: string;
+}
+
+const plainOutcome: RecordOutcome = {
+  kind: 'record',
+  lines: [],
+  choices: [],
+  open: null,
+  advice: null,
+  cautions: [],
+  files: [],
+  pictures: [],
+};
+
+/** Lines about records, with the cautions that every one of them carries. */
+export async function saying(
+  tools: Tools,
+  session: Session,
+  lines: readonly Phrase[],
+  more: Partial<RecordOutcome> & Partial<Omit<Recorded, 'outcome' | 'session'>> = {},
+): Promise<Recorded> {
+  const { topic, facts, understood, missing, changes, language, ...outcome } = more;
+  return {
+    session,
+    outcome: { ...plainOutcome, lines, cautions: await tools.cautions(), ...outcome },
+    topic: topic ?? 'pulltest-record',
+    facts: facts ?? {},
+    understood: understood ?? [],
+    missing: missing ?? [],
+    ...(changes === undefined ? {} : { changes }),
+    ...(language === undefined ? {} : { language }),
+  };
+}
+
+export const questionOf = (rules: RuleSet, body: RecordBody, fact: string): Question => ({
+  fact,
+  values: valuesToTap(rules, body, fact),
+});
+
+/** What one may be asked to confirm is marked, so that an old button does not confirm something newer. */
+export const confirmChoices = (draft: Draft): RecordOutcome['choices'] => [
+  { id: `r:keep:${markOf(draft)}`, say: { say: `choice-${draft.do === 'withdraw' ? 'withdraw' : 'keep'}` } },
+  { id: `r:drop:${markOf(draft)}`, say: { say: 'choice-drop' } },
+];
+
+export const bodyOf = (draft: Draft | null): RecordBody | null =>
+  draft === null || draft.do === 'import' ? null : draft.body;
+
+export const stillOpen = (rules: RuleSet, draft: Draft): readonly string[] =>
+  draft.do === 'add' ? openFacts(rules, draft.body) : [];
+
+/** Whoever wrote it down, and those who look after the group. */
+export const mayChange = ({ author }: ClubRecord, { user, admin }: Message): boolean =>
+  author === user || admin !== false;

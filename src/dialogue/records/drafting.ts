@@ -1,0 +1,225 @@
+/** A record being written down or corrected: asked for what is missing, shown as a whole, kept only when confirmed. */
+import type { Phrase } from '../../contracts/phrase.ts';
+import type { Draft, RecordBody, RecordChange } from '../../contracts/record.ts';
+import type { Session } from '../../contracts/session.ts';
+import { bodyLines, changeLines, freshId, markOf } from '../../field/index.ts';
+import { clashIn, emptyBody, isTestFact, withTold } from '../../field/test-record.ts';
+import { domain } from '../../rules/index.ts';
+import {
+  bodyOf,
+  confirmChoices,
+  mayChange,
+  questionOf,
+  type Recorded,
+  type Said,
+  saying,
+  stillOpen,
+  type Tools,
+} from './context.ts';
+import { hearPull, opensPull, type ToldOfPull } from './hearing.ts';
+
+const withDraft = (session: Session, draft: Draft | null, pending: string | null = null): Session => ({
+  ...session,
+  turn: session.turn + 1,
+  draft,
+  pending,
+});
+
+/** What to show of a draft: the next question, or all of it to be confirmed. */
+export async function goOn(
+  tools: Tools,
+  session: Session,
+  draft: Draft,
+  more: {
+    readonly understood?: readonly string[];
+    readonly language?: string;
+    readonly lines?: readonly Phrase[];
+  } = {},
+): Promise<Recorded> {
+  const { rules } = tools;
+  const body = bodyOf(draft) ?? emptyBody;
+  const missing = stillOpen(rules, draft);
+  const [open] = missing;
+  const { lines = [], ...rest } = more;
+  const shared = { ...rest, facts: body.facts, missing };
+  if (open !== undefined)
+    return saying(tools, withDraft(session, draft, open), lines, {
+      ...shared,
+      open: questionOf(rules, body, open),
+    });
+  return saying(tools, withDraft(session, draft), [...lines, ...shownWhole(tools, draft)], {
+    ...shared,
+    choices: [...confirmChoices(draft), ...fixChoices(draft)],
+  });
+}
+
+function shownWhole({ rules }: Tools, draft: Draft): readonly Phrase[] {
+  switch (draft.do) {
+    case 'add':
+      return [{ say: 'record-draft' }, ...bodyLines(rules, draft.body), { say: 'record-draft-how' }];
+    case 'correct':
+      return [
+        { say: 'record-correct', with: { id: draft.id } },
+        ...changeLines(rules, draft.before, draft.body),
+        { say: 'record-draft-how' },
+      ];
+    case 'withdraw':
+      return [{ say: 'record-withdraw', with: { id: draft.id } }, ...bodyLines(rules, draft.body)];
+    case 'import':
+      return [{ say: 'table-ready', with: { count: draft.bodies.length } }];
+  }
+}
+
+const mayFix = ['load_kn', 'failure_mode', 'anchor', 'diameter_mm', 'length_mm', 'rock', 'adhesive'];
+
+const fixChoices = (draft: Draft) =>
+  draft.do !== 'add'
+    ? []
+    : mayFix
+        .filter((fact) => draft.body.facts[fact] !== undefined)
+        .map((fact) => ({
+          id: `r:fix:${fact}`,
+          say: { say: 'choice-fix', with: { fact: { of: 'fact', id: fact } } } satisfies Phrase,
+        }));
+
+/** Adds what was told to a draft; what cannot be changes nothing. */
+async function told(
+  tools: Tools,
+  { session }: Said,
+  draft: Draft,
+  pull: Pick<ToldOfPull, 'told' | 'texts' | 'wrong'>,
+  language?: string,
+): Promise<Recorded> {
+  const body = bodyOf(draft);
+  if (body === null || draft.do === 'withdraw' || draft.do === 'import')
+    return goOn(tools, session, draft, language === undefined ? {} : { language });
+  const shared = language === undefined ? {} : { language };
+  if (pull.wrong.length > 0) return goOn(tools, session, draft, { ...shared, lines: pull.wrong });
+  const next = withTold(body, pull.told, pull.texts);
+  const clash = clashIn(tools.rules, next);
+  if (clash !== null)
+    return goOn(tools, session, draft, { ...shared, lines: [{ say: `record-clash-${clash}` }] });
+  const understood = pull.told.map(({ fact }) => fact);
+  return goOn(tools, session, { ...draft, body: next }, { ...shared, understood });
+}
+
+/** Begins a record with what the message tells of the pull. */
+export async function begin(tools: Tools, said: Said, text: string): Promise<Recorded> {
+  const pull = await hearPull(tools, text, said, emptyBody, null);
+  const day = said.at.slice(0, 10);
+  const draft: Draft = { do: 'add', kind: 'test', body: { facts: {}, texts: { day } } };
+  return told(tools, said, draft, pull, pull.heard.language);
+}
+
+/** Words while a record is open; null where they are about something else. */
+export async function goOnWith(
+  tools: Tools,
+  said: Said,
+  draft: Draft,
+  text: string,
+): Promise<Recorded | null> {
+  const { session } = said;
+  const body = bodyOf(draft);
+  if (body === null || draft.do === 'withdraw') return null;
+  const pull = await hearPull(tools, text, said, body, session.pending);
+  const { parsed, language } = pull.heard;
+  const [topic] = parsed.topics;
+  if (topic === 'emergency' || topic === 'refuse') return null;
+  if (parsed.act === 'restart') return dropped(tools, said, language);
+  if (stillOpen(tools.rules, draft).length === 0 && opensPull(tools, parsed, text))
+    return goOn(tools, session, draft, { language, lines: [{ say: 'record-open-first' }] });
+  const nothing = pull.told.length === 0 && topic === undefined && pull.read.kind === 'notice';
+  if (nothing && ['ask', 'yes', 'no'].includes(parsed.act) && Object.keys(pull.texts).length === 0)
+    return goOn(tools, session, draft, { language, lines: pull.read.lines });
+  const asks = text.includes('?') || (topic !== undefined && pull.told.length === 0);
+  const tells = pull.told.length + Object.keys(pull.texts).length + pull.wrong.length > 0;
+  if (asks || !tells) return null;
+  return told(tools, said, draft, pull, language);
+}
+
+/** A tap on a value while a record is open; null where the button is not of this question. */
+export async function tapped(tools: Tools, said: Said, press: string): Promise<Recorded | null> {
+  const { session } = said;
+  const { draft, pending } = session;
+  const [kind, fact = '', value = ''] = press.split(':');
+  const body = bodyOf(draft);
+  if (kind !== 'f' || draft === null || body === null || fact !== pending || !isTestFact(fact)) return null;
+  const known = value === '?' || domain(tools.rules, fact).includes(value);
+  if (!known || value === 'unknown') return null;
+  const told1 = { fact, value: value === '?' ? 'unknown' : value };
+  return told(tools, said, draft, { told: [told1], texts: {}, wrong: [] });
+}
+
+export const dropped = (tools: Tools, { session }: Said, language?: string): Promise<Recorded> =>
+  saying(
+    tools,
+    withDraft(session, null),
+    [{ say: 'record-dropped' }],
+    language === undefined ? {} : { language },
+  );
+
+export async function fix(tools: Tools, said: Said, fact: string): Promise<Recorded | null> {
+  const { session } = said;
+  const body = bodyOf(session.draft);
+  if (session.draft?.do !== 'add' || body === null || !Object.hasOwn(body.facts, fact)) return null;
+  return saying(tools, withDraft(session, session.draft, fact), [], {
+    facts: body.facts,
+    missing: [fact],
+    open: questionOf(tools.rules, body, fact),
+  });
+}
+
+/** Keeps what was shown. A button of something shown before keeps nothing. */
+export async function keep(tools: Tools, said: Said, mark?: string): Promise<Recorded | null> {
+  const { session, message } = said;
+  const { draft } = session;
+  if (draft === null || (mark !== undefined && mark !== markOf(draft))) return null;
+  if (stillOpen(tools.rules, draft).length > 0) return goOn(tools, session, draft);
+  const closed = withDraft(session, null);
+  if (draft.do === 'add' || draft.do === 'import') {
+    const bodies = draft.do === 'add' ? [draft.body] : draft.bodies;
+    const added = await additions(tools, said, draft.kind, bodies);
+    const [first, last] = [added.at(0)?.id ?? '', added.at(-1)?.id ?? ''];
+    const lines: Phrase[] =
+      draft.do === 'add'
+        ? [
+            { say: 'record-kept', with: { id: first } },
+            { say: 'record-kept-how', with: { id: first } },
+          ]
+        : [{ say: 'table-kept', with: { count: added.length, first, last } }];
+    return saying(tools, closed, lines, { changes: added, facts: bodyOf(draft)?.facts ?? {} });
+  }
+  const record = await tools.records.find(message.chat, draft.id);
+  if (record === null || record.withdrawn || record.version !== draft.version)
+    return saying(tools, closed, [{ say: 'record-changed-meanwhile' }]);
+  if (!mayChange(record, message)) return saying(tools, closed, [{ say: 'record-not-yours' }]);
+  const { id, version, body } = draft;
+  const change: RecordChange =
+    draft.do === 'withdraw' ? { do: 'withdraw', id, version } : { do: 'correct', id, version, body };
+  const lines: Phrase[] = [
+    { say: draft.do === 'withdraw' ? 'record-withdrawn' : 'record-corrected', with: { id } },
+  ];
+  return saying(tools, closed, lines, { changes: [change], facts: body.facts });
+}
+
+/** Each body gets an id of its own, the same for the same message. */
+async function additions(
+  { records }: Tools,
+  { message }: Said,
+  kind: Draft['kind'],
+  bodies: readonly RecordBody[],
+): Promise<readonly Extract<RecordChange, { do: 'add' }>[]> {
+  const given = new Set<string>();
+  const added: Extract<RecordChange, { do: 'add' }>[] = [];
+  for (const [place, body] of bodies.entries()) {
+    const from = [message.chat, message.user, message.room ?? '', message.id, String(place)];
+    const id = await freshId(
+      kind,
+      from,
+      async (one) => given.has(one) || (await records.find(message.chat, one)) !== null,
+    );
+    given.add(id);
+    added.push({ do: 'add', id, kind, body });
+  }
+  return added;
+}

@@ -1,0 +1,156 @@
+/** Tables of pulls: a file or a paste read row by row and kept only when confirmed; all records as a file to take away. */
+import { setImmediate as pause } from 'node:timers/promises';
+import type { Phrase } from '../../contracts/phrase.ts';
+import type { ClubRecord, Draft, RecordBody } from '../../contracts/record.ts';
+import { testLayout } from '../../field/table/layout.ts';
+import { mostBytes, type OpenTable, openTable, textOf } from '../../field/table/open.ts';
+import { type Know, readRow } from '../../field/table/row.ts';
+import { writeTable } from '../../field/table/write.ts';
+import type { Understand } from '../hear.ts';
+import { confirmChoices, type Recorded, type Said, saying, type Tools } from './context.ts';
+import { goOn } from './drafting.ts';
+
+/** Told in an answer; the rest is counted. */
+const mostTold = 10;
+/** Words that no language knows cost the most: after so many, others like them are not tried. */
+const mostUnknown = 200;
+const longestWord = 60;
+const rowsAtOnce = 200;
+
+const isNamedTable = (name: string): boolean => /\.(csv|tsv|txt)$/i.test(name);
+
+/** A value in the words of any language; the member's own first. */
+function knower(tools: Tools, own: string): Know {
+  const known = new Map<string, string | null>();
+  let unknown = 0;
+  const { ears } = tools;
+  const codes = [own, ...ears.codes.filter((code) => code !== own)];
+  const one = (understand: Understand, language: string, fact: string, text: string): string | null => {
+    const { found, act, unknownFacts, problems } = understand(text, { language, pending: fact });
+    if (act === 'dont-know' || unknownFacts.includes(fact)) return 'unknown';
+    const values = [...new Set(found.filter((told) => told.fact === fact).map(({ value }) => value))];
+    const [value] = values;
+    return values.length === 1 && typeof value === 'string' && problems.length === 0 ? value : null;
+  };
+  return async (fact, text) => {
+    const key = `${fact} ${text}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    if (text.length > longestWord || unknown >= mostUnknown) return null;
+    let value: string | null = null;
+    for (const code of codes) value ??= one(await ears.understand(code), code, fact, text);
+    if (value === null) unknown += 1;
+    known.set(key, value);
+    return value;
+  };
+}
+
+interface RowsRead {
+  readonly bodies: readonly RecordBody[];
+  readonly bad: readonly Phrase[];
+  /** Rows that are records of this chat already. */
+  readonly there: number;
+}
+
+const same = (body: RecordBody): string =>
+  JSON.stringify([Object.entries(body.facts).toSorted(), Object.entries(body.texts).toSorted()]);
+
+async function readRows(tools: Tools, said: Said, table: OpenTable): Promise<RowsRead> {
+  const standing = await tools.records.list(said.message.chat, testLayout.kind);
+  const byId = new Map(standing.map((record) => [record.id, record]));
+  const count = new Map<string, number>();
+  for (const { body } of standing) count.set(same(body), (count.get(same(body)) ?? 0) + 1);
+  const bodies: RecordBody[] = [];
+  const bad: Phrase[] = [];
+  let there = 0;
+  const options = { now: said.at, know: knower(tools, said.own) };
+  for (const { number, cells } of table.rows) {
+    // Other chats are answered in between.
+    if (number % rowsAtOnce === 0) await pause();
+    const read = await readRow(tools.rules, testLayout, table.columns, cells, options);
+    if (read.kind === 'bad') {
+      bad.push({ say: 'table-row', with: { number, why: read.why } });
+      continue;
+    }
+    const own = read.id === null ? undefined : byId.get(read.id);
+    const left = count.get(same(read.body)) ?? 0;
+    if (left > 0) {
+      count.set(same(read.body), left - 1);
+      there += 1;
+    } else if (own !== undefined)
+      bad.push({
+        say: 'table-row',
+        with: { number, why: { say: 'table-row-differs', with: { id: own.id } } },
+      });
+    else bodies.push(read.body);
+  }
+  return { bodies, bad, there };
+}
+
+function rowLines(table: OpenTable, { bodies, bad, there }: RowsRead): readonly Phrase[] {
+  return [
+    { say: 'table-read', with: { rows: table.rows.length, good: bodies.length, bad: bad.length } },
+    ...(there > 0 ? [{ say: 'table-there', with: { count: there } }] : []),
+    ...(table.left.length > 0
+      ? [{ say: 'table-left', with: { names: table.left.slice(0, mostTold).join(', ') } }]
+      : []),
+    ...bad.slice(0, mostTold),
+    ...(bad.length > mostTold ? [{ say: 'table-rows-more', with: { count: bad.length - mostTold } }] : []),
+  ];
+}
+
+const loadOf = ({ facts }: RecordBody): number => (typeof facts.load_kn === 'number' ? facts.load_kn : 0);
+
+function rangeLine(bodies: readonly RecordBody[]): Phrase {
+  const loads = bodies.map(loadOf);
+  const measure = (value: number) => ({ value, unit: 'kN', exact: true });
+  const [least, most] = [loads.reduce((a, b) => Math.min(a, b)), loads.reduce((a, b) => Math.max(a, b))];
+  return { say: 'table-range', with: { least: measure(least), most: measure(most) } };
+}
+
+async function offered(tools: Tools, said: Said, table: OpenTable): Promise<Recorded> {
+  const { session } = said;
+  if (session.draft !== null)
+    return goOn(tools, session, session.draft, { lines: [{ say: 'record-open-first' }] });
+  const read = await readRows(tools, said, table);
+  const lines = rowLines(table, read);
+  if (read.bodies.length === 0) return saying(tools, session, [...lines, { say: 'table-nothing' }]);
+  const draft: Draft = { do: 'import', kind: testLayout.kind, bodies: read.bodies };
+  return saying(
+    tools,
+    { ...session, turn: session.turn + 1, draft, pending: null },
+    [...lines, rangeLine(read.bodies), { say: 'table-ready', with: { count: read.bodies.length } }],
+    { choices: confirmChoices(draft) },
+  );
+}
+
+/** A file or a paste that is a table of pulls; null where it is something else. */
+export async function tableIn(tools: Tools, said: Said): Promise<Recorded | null> {
+  const { file, text } = said.message;
+  if (file === undefined && !text?.includes('\n')) return null;
+  if (file !== undefined && !isNamedTable(file.name)) return null;
+  const written = file === undefined ? (text ?? '') : null;
+  const size = file === undefined ? (written?.length ?? 0) : (file.base64.length * 3) / 4;
+  if (size > mostBytes)
+    return file === undefined ? null : saying(tools, said.session, [{ say: 'table-too-large' }]);
+  const content = written ?? textOf(Buffer.from(file?.base64 ?? '', 'base64'));
+  if (content === null) return saying(tools, said.session, [{ say: 'table-no-text' }]);
+  const opened = openTable(tools.rules, tools.ears.tables, testLayout, content);
+  if (opened.kind === 'other') return null;
+  if (opened.kind === 'refused') return saying(tools, said.session, [opened.why]);
+  return offered(tools, said, opened.table);
+}
+
+/** Every standing pull of the chat, as a file. */
+export async function exported(tools: Tools, said: Said): Promise<Recorded> {
+  const records: readonly ClubRecord[] = await tools.records.list(said.message.chat, testLayout.kind);
+  if (records.length === 0) return saying(tools, said.session, [{ say: 'ours-none' }]);
+  const csv = writeTable(tools.rules, tools.ears.tables, testLayout, records, said.own);
+  const file = {
+    name: `pull-tests-${said.at.slice(0, 10)}.csv`,
+    mime: 'text/csv',
+    base64: Buffer.from(csv, 'utf8').toString('base64'),
+    alt: { say: 'table-exported', with: { count: records.length } },
+  };
+  return saying(tools, said.session, [file.alt, { say: 'table-exported-how' }], { files: [file] });
+}

@@ -1,0 +1,3 @@
+export { type DayRead, dayIn, isFuture } from './days.ts';
+export { freshId, idsIn, markOf } from './ids.ts';
+export { bodyLines, changeLines, historyLines, valueShown } from './show.ts';

@@ -1,0 +1,6 @@
+export { bondStrength } from './bond.ts';
+export { costPerYear } from './costs.ts';
+export { draw } from './draw.ts';
+export { forceOverDisplacement, forceOverTime } from './force.ts';
+export { groupComparison } from './groups.ts';
+export { rankedRisks } from './risks.ts';
