@@ -12,6 +12,7 @@ const usage = `chough: cautious, sourced, computed advice on climbing anchors in
   chough ask "…" [--json]   one question, one answer; --json prints the reply object
   chough serve [--check]    answers in Telegram groups and on Discord servers; --check only looks at the settings
   chough pipe               JSON Lines in, JSON Lines out, for bridges and tests
+  chough pull FILE… [--json]  reads load-cell recordings (CSV) of pull tests; --json prints one object a file
   chough --help             this page
 
 Settings (environment): CHOUGH_DB (SQLite file), CHOUGH_LOCALE (en, es, …), LOG_LEVEL; for serve see "chough serve"
@@ -63,6 +64,22 @@ async function talk(how: 'chat' | 'pipe'): Promise<number> {
   return 0;
 }
 
+async function pull(files: readonly string[], json: boolean): Promise<number> {
+  if (files.length === 0) {
+    process.stderr.write('chough pull needs a file: chough pull recording.csv\n');
+    return 2;
+  }
+  const [{ readFile }, { runPull }, { Languages }, { loadRules }] = await Promise.all([
+    import('./recordings/index.ts'),
+    import('./adapters/terminal/pull.ts'),
+    import('./languages.ts'),
+    import('./rules/index.ts'),
+  ]);
+  const languages = await Languages.find(rulesFolder, await loadRules(rulesFolder));
+  const words = await languages.words(languages.ofLocale(readSettings(process.env).locale));
+  return runPull(readFile, files, json, words, process.stdout);
+}
+
 const readArguments = () =>
   parseArgs({
     allowPositionals: true,
@@ -93,6 +110,8 @@ async function main(): Promise<number> {
       const { serve } = await import('./serve/serve.ts');
       return serve(readSettings(process.env), rulesFolder, { check: values.check ?? false });
     }
+    case 'pull':
+      return pull(rest, values.json ?? false);
     default:
       process.stderr.write(`chough has no call "${command}".\n\n${usage}`);
       return 2;

@@ -30,6 +30,10 @@ const forbidden: readonly [folder: string, imported: string][] = [
   ['advice', '../field/index.ts'],
   ['places', '../dialogue/turn.ts'],
   ['engineering', '../places/coast.ts'],
+  ['recordings', '../rules/index.ts'],
+  ['recordings', '../render/words.ts'],
+  ['advice', '../recordings/index.ts'],
+  ['adapters', '../recordings/index.ts'],
 ];
 const allowed: readonly [folder: string, imported: string][] = [
   ['engineering', '../units/show.ts'],
@@ -38,6 +42,9 @@ const allowed: readonly [folder: string, imported: string][] = [
   ['pictures', '../units/one-line.ts'],
   ['field', '../engineering/index.ts'],
   ['dialogue', '../field/index.ts'],
+  ['recordings', '../units/convert.ts'],
+  ['recordings', '../engineering/index.ts'],
+  ['recordings', '../contracts/recording.ts'],
 ];
 
 /** A tree with the project's own lint rules and one planted import a file. */

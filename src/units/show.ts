@@ -53,6 +53,12 @@ function imperialOf(value: number, unit: string): string | undefined {
       return `${twoDigits(convert(value, 'mL').to('fl oz'))} US fl oz`;
     case 'MPa':
       return `${twoDigits(convert(value, 'MPa').to('psi'))} psi`;
+    case 'kN/s':
+      return `${twoDigits(convert(value, 'kN').to('lbf'))} lbf/s`;
+    case 'kN/mm':
+      return `${twoDigits((convert(value, 'kN').to('lbf') as number) * (convert(1, 'in').to('mm') as number))} lbf/in`;
+    case 'J':
+      return `${twoDigits((convert(value, 'N').to('lbf') as number) * (convert(1, 'm').to('ft') as number))} ft·lbf`;
     default:
       return undefined;
   }

@@ -11,6 +11,7 @@ const benches: Readonly<Record<string, () => Promise<{ run(): Promise<void> }>>>
   simulation: () => import('./simulation.ts'),
   discord: () => import('./discord.ts'),
   telegram: () => import('./telegram.ts'),
+  recordings: () => import('./recordings.ts'),
 };
 
 const wanted = process.argv.slice(2);

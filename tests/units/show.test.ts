@@ -36,6 +36,10 @@ describe('numbers for people', () => {
     expect(showMeasure(4, '°C')).toBe('4 °C (39 °F)');
     expect(showMeasure(4.084, 'ml')).toBe('4.1 ml (0.14 US fl oz)');
     expect(showMeasure(4.482, 'MPa')).toBe('4.5 MPa (650 psi)');
+    // 1 lbf/in = 0.1751268 N/mm, 1 ft·lbf = 1.355818 J: NIST Special Publication 811, Appendix B.8.
+    expect(showMeasure(5, 'kN/mm')).toBe('5.0 kN/mm (29000 lbf/in)');
+    expect(showMeasure(1.2, 'kN/s')).toBe('1.2 kN/s (270 lbf/s)');
+    expect(showMeasure(62.5, 'J')).toBe('63 J (46 ft·lbf)');
     expect(showMeasure(0.75, 'h')).toBe('45 min');
     expect(longTime(72, 'h')).toEqual({ number: '3', words: 'days' });
     expect(longTime(83.6, 'h', true)).toEqual({ number: '3.5', words: 'days' });
