@@ -111,7 +111,7 @@ async function byTelegram(texts: readonly string[]): Promise<string[]> {
   const room = person.private;
   for (const text of texts) {
     const before = telegram.own(room).length;
-    person.send(room, { text });
+    person.say(room, text);
     await said(
       () => telegram.own(room).length,
       before,

@@ -18,9 +18,18 @@ export interface Ran {
 
 export const freshStore = (): string => join(mkdtempSync(join(tmpdir(), 'chough-test-')), 'store.sqlite');
 
-export function run(args: readonly string[], input = '', db = freshStore(), file = program): Promise<Ran> {
+export function run(
+  args: readonly string[],
+  input = '',
+  db = freshStore(),
+  file = program,
+  env: Readonly<Record<string, string>> = {},
+): Promise<Ran> {
   return new Promise((resolve, reject) => {
-    const child = spawn('node', [file, ...args], { env: { ...process.env, CHOUGH_DB: db }, stdio: 'pipe' });
+    const child = spawn('node', [file, ...args], {
+      env: { ...process.env, CHOUGH_DB: db, ...env },
+      stdio: 'pipe',
+    });
     let stdout = '';
     let stderr = '';
     child.stdout.setEncoding('utf8').on('data', (text: string) => {
