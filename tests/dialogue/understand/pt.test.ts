@@ -113,6 +113,9 @@ describe('Portuguese facts of a test or a cartridge, and what is none of the bol
     ['todos aguentaram', { proof_tests: 'all-held' }],
     ['parafusos M8 de 6 cm', { diameter_mm: 8, length_mm: 60 }],
     ['haste de doze', { diameter_mm: 12 }],
+    ['trinta e quatro chapas', { count: 34 }],
+    // Fourteen is "catorze": ten and four are two numbers.
+    ['tiges de dez e quatro de doze', { diameter_mm: 10 }],
     ['304 ou 316 pra uma pedreira', {}],
     ['ninguém sabe de que ano são', { signs: 'unknown-age' }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
