@@ -35,6 +35,13 @@ export const LIMIT_IS_VALUE: ReadonlySet<string> = new Set([
 export const THICKEST_MM = 26;
 export const SHORTEST_MM = 35;
 
+/** "Bolt 4", "anchor 7": no bolt has that size in mm, and it is the bolt's number. */
+const THINNEST_MM = 6;
+const NO_SIZES: ReadonlySet<number> = new Set([7, 9, 11]);
+export const isBoltNumber = (bare: number): boolean => bare < THINNEST_MM || NO_SIZES.has(bare);
+/** "A rod of twelve": sizes that are also said in words. */
+export const SIZES_IN_WORDS: ReadonlySet<number> = new Set([8, 10, 12, 14, 16]);
+
 /** Without a unit, a smaller number for one of these is as well centimetres. */
 export const BARE_MM_FROM: Readonly<Record<string, number>> = {
   edge_distance_mm: 40,

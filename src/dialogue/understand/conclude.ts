@@ -40,7 +40,8 @@ export function conclude(
   const topics = topicsOf(reading, scored, language, command);
   const costed = topics.includes('cost') || (topics.length === 0 && context.topic === 'cost');
   const told = { found: withAnswer(reading, pending, facts), problems: reading.problems };
-  const { found, problems: ofFacts } = (costed ? readOptions(reading, told) : undefined) ?? told;
+  const { found: all, problems: ofFacts } = (costed ? readOptions(reading, told) : undefined) ?? told;
+  const found = topics[0] === 'compare' ? all.filter(({ fact }) => !namesGroups(reading, fact)) : all;
   const act = actOf(reading, found, topics, language, command, pending);
   const measured = reading.items.some((item) => item.kind === 'size' || item.quantity.unit !== null);
   const understood =
@@ -66,6 +67,12 @@ export function conclude(
     problems,
     unknownWords: strangeWords(words, language),
   };
+}
+
+/** "Dry 24 22 25, wet 15 17 14": two values of a fact tell the groups apart, and neither holds for both. */
+function namesGroups({ mentions }: Reading, fact: string): boolean {
+  const said = mentions.filter((one) => one.fact === fact && !one.denied && typeof one.value === 'string');
+  return new Set(said.map(({ value }) => value)).size > 1;
 }
 
 /** "Yes" and "no" answer a question that has them as values. */
@@ -99,8 +106,11 @@ function topicsOf(
   if (heard.acts.has('why') && !scored.sure) return ['why'];
   if (scored.topics.length > 0) return scored.topics;
   if (heard.acts.has('why')) return ['why'];
-  const chat = heard.whole === 'thanks' || heard.whole === 'greeting';
-  return chat || (reading.mentions.length === 0 && present(language.smalltalk, words)) ? ['smalltalk'] : [];
+  if (heard.whole === 'thanks' || heard.whole === 'greeting') return ['smalltalk'];
+  // "Thanks a lot, you are a star" tells and asks nothing.
+  if (reading.mentions.length > 0) return [];
+  const thanked = heard.acts.has('thanks') && !words.some(({ text }) => text === '?');
+  return thanked || present(language.smalltalk, words) ? ['smalltalk'] : [];
 }
 
 function actOf(

@@ -1,5 +1,5 @@
 /** Numbers become facts: by their role, by their unit, or as the answer to the question that was asked. */
-import { SURELY_CELSIUS } from './careful.ts';
+import { isBoltNumber, SIZES_IN_WORDS, SURELY_CELSIUS } from './careful.ts';
 import { hoursSincePeriod } from './clock.ts';
 import { Collector } from './collect.ts';
 import type { Language, RoleCue } from './compile.ts';
@@ -47,7 +47,11 @@ function fits(role: string, item: Item, unitOf: (fact: string) => string): boole
   const bare = dimension === 'bare';
   if (role === 'count')
     return (bare || dimension === 'pieces') && !fraction && !thread && low >= (inWords ? 3 : 2);
-  if (role === 'size') return (dimension === 'length' && unit !== 'µm') || (bare && !inWords && !negative);
+  if (role === 'size')
+    return (
+      (dimension === 'length' && unit !== 'µm') ||
+      (bare && !negative && (!inWords || SIZES_IN_WORDS.has(low)))
+    );
   if (role === 'air') return dimension === 'temperature' || dimension === 'degree';
   const expected = dimensionOfFact(unitOf(role));
   // "M12" is a bolt or its hole and no depth.
@@ -119,7 +123,7 @@ export function readMeasures(
     if (item.kind === 'size' || role === 'ignore') return 0;
     const { quantity } = item;
     const bareSize = role === 'size' && quantity.unit === null && !quantity.fraction && !quantity.thread;
-    if (bareSize && pluralAhead(quantity.to)) return null;
+    if (bareSize && (pluralAhead(quantity.to) || isBoltNumber(quantity.low))) return null;
     // "95 kg, tension?" asks for it.
     const weight = PULLED.has(role) && dimensionOf(quantity.unit) === 'mass';
     return (bareSize ? 1 : 0) + (weight ? 2.5 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);

@@ -100,7 +100,8 @@ function whole(words: readonly Word[], at: number, language: Language): { value:
     } else if (step === 100 && (group ?? 0) < 100) group = (group || 1) * 100;
     else if (group === null || group === 0) group = step;
     else if (step < 100 && group % 100 === 0) group += step;
-    else if (step < 10 && group % 10 === 0) group += step;
+    // "Twenty-four"; but "ten and four" are two numbers.
+    else if (step < 10 && group % 10 === 0 && group % 100 >= 20) group += step;
     else break;
     to = match.to;
   }
@@ -155,7 +156,8 @@ export function numeralAt(words: readonly Word[], at: number, language: Language
   const plain = digitsAt(words, start, language) ?? wordsAt(words, start, language);
   if (plain === null) return null;
   const more = plain.fraction ? null : andPart(words, plain.to, language);
-  const whole = more ? { ...plain, value: plain.value + more.value, to: more.to, fraction: true } : plain;
+  // "2 and a half" is no fraction as inches are written.
+  const whole = more ? { ...plain, value: plain.value + more.value, to: more.to } : plain;
   const negative = sign !== null || dash;
   return { ...whole, value: negative ? -whole.value : whole.value, from: at, negative };
 }

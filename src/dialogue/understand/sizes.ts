@@ -42,7 +42,9 @@ function joined(a: Quantity, b: Quantity, words: readonly Word[], language: Lang
 function measure(run: readonly Quantity[]): { parts: number[]; unit: string } | null {
   const said = run.find((quantity) => quantity.unit !== null)?.unit;
   const unit = said ?? (run.some((quantity) => quantity.fraction) ? 'in' : 'mm');
-  const parts = run.map((quantity) => inFactUnit(quantity.low, quantity.unit ?? unit, 'mm'));
+  // "M8, 6 cm long": a thread is always in millimetres.
+  const unitOf = (quantity: Quantity): string => quantity.unit ?? (quantity.thread ? 'mm' : unit);
+  const parts = run.map((quantity) => inFactUnit(quantity.low, unitOf(quantity), 'mm'));
   return parts.every((part) => part !== null) ? { parts, unit } : null;
 }
 

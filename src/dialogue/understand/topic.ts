@@ -133,6 +133,9 @@ export function findTopics(input: TopicInput): TopicResult {
   const tested = input.pulls || RESULTS.some((fact) => spokenOf.has(fact));
   if (tested && !spokenOf.has('signs') && (tallies.get('pulltest-result')?.sum ?? 0) >= ENOUGH)
     tallies.delete('inspect');
+  // "… past its date, do I use it up, is there a risk?" is about the cartridge.
+  if (spokenOf.has('cartridge') && ![...PRICES, 'signs'].some((fact) => spokenOf.has(fact)))
+    for (const other of ['inspect', 'cost', 'cautions']) tallies.delete(other);
   // "Do upward holes need a special resin?": one word of one topic, and a question.
   const [only, ...others] = tallies;
   const question = words.some(({ text }) => text === '?') && spokenOf.size > 0;

@@ -14,10 +14,11 @@ function isMeasure(match: Match<Saying>, words: readonly Word[], language: Langu
   if (match.to - match.from !== 1 || words[match.from]?.kind !== 'number') return false;
   const weak = language.weakUnits.longest(words, match.to, true) !== null;
   if (!weak && language.units.longest(words, match.to, true) !== null) return true;
+  // "316 pra falésia" is no size in a language where "8 pra 80" is one.
+  const by = language.by.longest(words, match.to, true);
   const before = words[match.from - 1];
   return (
-    language.by.longest(words, match.to, true) !== null ||
-    (before !== undefined && language.by.covers([before]))
+    (by !== null && words[by.to]?.kind === 'number') || (before !== undefined && language.by.covers([before]))
   );
 }
 

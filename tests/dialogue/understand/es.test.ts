@@ -172,3 +172,41 @@ describe('an emergency beats everything, a question about one does not', () => {
     'bolt de 112 mm de largo en granito, basta?',
   ])('%s', (text) => expect(understand(text).topic).not.toBe('emergency'));
 });
+
+describe('what looks like a fact of the bolt and is none', () => {
+  it.each([
+    // No bolt measures 4 or 7 mm: the number names the bolt.
+    ['bolt 4 aguantó 15 kN', { load_kn: 15 }],
+    ['la chapa 7 gira', { signs: 'spinning' }],
+    // So long the cartridge is past its date; nothing was glued.
+    ['el cartucho caducó hace 3 semanas', { cartridge: 'expired' }],
+    ['la broca está gastada', {}],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
+
+  it.each([
+    ['el cartucho caducó hace 3 semanas', 'hours_since'],
+    ['el cartucho está caducao desde hace 2 meses', 'hours_since'],
+    ['bolt 4 aguantó 15 kN', 'diameter_mm'],
+    ['anclajes de los 80', 'length_mm'],
+    ['20 probados, todos aguantaron menos dos', 'temperature_c'],
+  ])('%s: no %s', (text, fact) => expect(facts(text)).not.toHaveProperty(fact));
+});
+
+describe('tests of which not all went well', () => {
+  it.each([
+    ['todos aguantaron menos el último', 'one-gave-way'],
+    ['aguantaron todos menos uno', 'one-gave-way'],
+    ['todos aguantaron menos dos', 'several-gave-way'],
+    ['todos aguantaron', 'all-held'],
+  ])('%s: %s', (text, proof_tests) => expect(facts(text)).toEqual({ proof_tests }));
+});
+
+describe('sizes as they are said', () => {
+  it.each([
+    ['tornillos M8 de 6 cm', { diameter_mm: 8, length_mm: 60 }],
+    ['varilla de doce', { diameter_mm: 12 }],
+    ['es del 12', { diameter_mm: 12 }],
+    ['80 bolts a 9 euros y 20 de mano de obra', { count: 80, unit_cost: 9, labour_cost: 20 }],
+    ['entre los dos de la reunión hay 15 cm', { use: 'belay', spacing_mm: 150 }],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
+});

@@ -100,3 +100,24 @@ describe('Portuguese numbers', () => {
     ['slackline esticada a 4 kN, 25 m', { use: 'highline', tension_kn: 4, span_m: 25 }],
   ])('%s', (text, want) => expect(facts(text)).toEqual(want));
 });
+
+describe('Portuguese facts of a test or a cartridge, and what is none of the bolt', () => {
+  it.each([
+    // No bolt measures 4 mm: the number names the bolt.
+    ['grampo 4 aguentou 15 kN', { load_kn: 15 }],
+    // So long the cartridge is past its date; nothing was glued.
+    ['cartucho vencido há 3 semanas', { cartridge: 'expired' }],
+    ['todos aguentaram menos o último', { proof_tests: 'one-gave-way' }],
+    ['aguentaram todos menos um', { proof_tests: 'one-gave-way' }],
+    ['todos aguentaram menos dois', { proof_tests: 'several-gave-way' }],
+    ['todos aguentaram', { proof_tests: 'all-held' }],
+    ['parafusos M8 de 6 cm', { diameter_mm: 8, length_mm: 60 }],
+    ['haste de doze', { diameter_mm: 12 }],
+    ['trinta e quatro chapas', { count: 34 }],
+    ['304 ou 316 pra uma pedreira', {}],
+    ['ninguém sabe de que ano são', { signs: 'unknown-age' }],
+  ])('%s', (text, want) => expect(facts(text)).toEqual(want));
+});
+
+it('takes "dez e quatro" for two numbers: fourteen is "catorze"', () =>
+  expect(facts('tiges de dez e quatro de doze').diameter_mm).not.toBe(14));
