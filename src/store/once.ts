@@ -2,7 +2,7 @@
  * A statement is built by the query builder once and then run with other values: building it anew for every message
  * would cost more than running it. The values are marked in the build and put in their places at each run.
  */
-import { type Compilable, CompiledQuery, type Kysely, type QueryResult, type Transaction } from 'kysely';
+import type { Compilable, CompiledQuery, Kysely, QueryResult, Transaction } from 'kysely';
 import type { Tables } from './shapes.ts';
 
 export type Database = Kysely<Tables> | Transaction<Tables>;
