@@ -31,6 +31,7 @@ const LINES = new Set(['tension_kn', 'sag_m', 'line_g_per_m']);
 const PULLED = new Set(['tension_kn', 'rope_peak_kn', 'characteristic_kn']);
 /** Units of lines that span something. */
 const SPANS = new Set(['m', 'ft', 'yd']);
+const WIDEST_HOLE_CM = 4;
 const NEVER_LENGTH = new Set(['force', 'mass', 'temperature', 'time', 'stress']);
 
 export interface Measured extends Pick<Collector, 'mentions' | 'problems'> {
@@ -125,6 +126,8 @@ export function readMeasures(
     const bareSize = role === 'size' && quantity.unit === null && !quantity.fraction && !quantity.thread;
     if (bareSize && (pluralAhead(quantity.to) || isBoltNumber(quantity.low))) return null;
     // "95 kg, tension?" asks for it.
+    // "A hole of 10 cm" is its depth.
+    if (role === 'hole_diameter_mm' && quantity.unit === 'cm' && quantity.low > WIDEST_HOLE_CM) return null;
     const weight = PULLED.has(role) && dimensionOf(quantity.unit) === 'mass';
     return (bareSize ? 1 : 0) + (weight ? 2.5 : 0) + (collector.isPossible(role, quantity) ? 0 : 2.5);
   };

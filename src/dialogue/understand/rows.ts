@@ -38,6 +38,8 @@ const isLoad = (quantity: Quantity, words: readonly Word[], language: Language):
   const { unit, thread, fraction, negative, inWords, low, high, to } = quantity;
   const plain = !thread && !fraction && !negative && low === high;
   if (!plain || !['bare', 'force'].includes(dimensionOf(unit))) return false;
+  // "Series 2: 18, 21": the number names the row.
+  if (unit === null && words[to]?.text === ':' && words[quantity.from - 1]?.kind === 'word') return false;
   if (counts(quantity, words, language)) return true;
   // "Bolt 4, 19.5 kN": a number right behind the bolt is its name or its size.
   const before = language.roles.longest(words, quantity.from - 1);

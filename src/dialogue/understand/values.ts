@@ -142,14 +142,16 @@ function otherMetals(
   const beside = (from: number, to: number): boolean =>
     to - from < 2 && !words.slice(from, to).some(({ kind }) => kind === 'mark');
   const metals = mentions.filter(({ fact, denied }) => fact === 'metal' && !denied);
-  const isFitting = (mention: Mention): boolean =>
+  const belongsTo = (wanted: string, mention: Mention): boolean =>
     nouns.some(
       ({ group, from, to }) =>
-        group === 'fitting' &&
+        group === wanted &&
         (language.vocabulary.nounsFirst === true
           ? to <= mention.to && beside(to, mention.from)
           : from >= mention.from && beside(mention.to, from)),
     );
+  const isFitting = (mention: Mention): boolean => belongsTo('fitting', mention);
+  const isHanger = (mention: Mention): boolean => belongsTo('hanger', mention);
   const isIn = (group: string, start: number, end: number): boolean =>
     nouns.some((noun) => noun.group === group && noun.from >= start && noun.to <= end);
   const fittingIn = (start: number, end: number): boolean => isIn('fitting', start, end);
@@ -170,8 +172,10 @@ function otherMetals(
     !boltIn(0, first.from) &&
     boltIn(first.to, second.from);
   const named = metals.filter(isFitting);
+  // "Plated links on 316 hangers": the hanger is the nearer to the bolt.
+  const onHanger = named.length === 2 && metals.length === 2 ? named.filter((one) => !isHanger(one)) : named;
   const single = takenUp ? second : toldFirst ? first : undefined;
-  const fittings = named.length === 0 && single !== undefined ? [single] : named;
+  const fittings = named.length === 0 && single !== undefined ? [single] : onHanger;
   // "Plated hangers, how long does the zinc last?" has one metal.
   const others = metals.filter(
     (metal) =>
