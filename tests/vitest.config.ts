@@ -7,5 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/support/build.ts'],
     testTimeout: 30_000,
+    // Most of the wire tests wait more than they work.
+    maxWorkers: 2,
   },
 });
