@@ -36,10 +36,18 @@ const plain = (text: string): string =>
     .replaceAll(/[^\p{L}\p{N}'/.,]+/gu, ' ')
     .trim();
 
+/** The lists are the same for every message: made plain once. */
+const madePlain = new WeakMap<readonly string[], readonly string[]>();
+
+function plainList(expressions: readonly string[]): readonly string[] {
+  const known = madePlain.get(expressions) ?? expressions.map(plain);
+  madePlain.set(expressions, known);
+  return known;
+}
+
 /** Where the longest of these expressions stands in a text, as whole words. */
 function find(text: string, expressions: readonly string[]): { from: number; to: number } | undefined {
-  const places = expressions.flatMap((one) => {
-    const words = plain(one);
+  const places = plainList(expressions).flatMap((words) => {
     const from = ` ${text} `.indexOf(` ${words} `);
     return from < 0 ? [] : [{ from, to: from + words.length }];
   });

@@ -4,6 +4,7 @@ import { PassThrough } from 'node:stream';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runPipe } from '../../src/adapters/pipe/pipe.ts';
+import type { Respond } from '../../src/adapters/respond.ts';
 import { runChat } from '../../src/adapters/terminal/chat.ts';
 import { freshApp } from '../support/app.ts';
 import { Stage as DiscordStage } from './discord/support/stage.ts';
@@ -60,21 +61,28 @@ const talks = [
 const footer = /(?:Answer|Respuesta|Resposta|Réponse|Risposta|Antwort) ([0-9a-z]{8})\b/g;
 const idsIn = (text: string): string[] => [...text.matchAll(footer)].flatMap(([, id]) => id ?? []);
 
+const app = await freshApp();
+let chats = 0;
+/** The same program in a chat of its own. */
+function fresh(): Respond {
+  chats += 1;
+  const chat = `chat ${chats}`;
+  return (message) => app.respond({ ...message, chat });
+}
+
 async function byTerminal(texts: readonly string[]): Promise<string[]> {
-  const app = await freshApp();
   const [input, output] = [new PassThrough(), new PassThrough()];
   let shown = '';
   output.on('data', (chunk: Buffer) => {
     shown += chunk.toString('utf8');
   });
-  const chat = runChat(app.respond, input, output, { greeting: 'hello', choose: 'choose' });
+  const chat = runChat(fresh(), input, output, { greeting: 'hello', choose: 'choose' });
   input.end(`${texts.join('\n')}\n`);
   await chat;
   return idsIn(shown);
 }
 
 async function byPipe(texts: readonly string[]): Promise<string[]> {
-  const app = await freshApp();
   const [input, output] = [new PassThrough(), new PassThrough()];
   let lines = '';
   output.on('data', (chunk: Buffer) => {
@@ -84,7 +92,7 @@ async function byPipe(texts: readonly string[]): Promise<string[]> {
     JSON.stringify({ id: String(index), chat: 'c', user: 'u', text }),
   );
   input.end(`${messages.join('\n')}\n`);
-  await runPipe(app.respond, input, output);
+  await runPipe(fresh(), input, output);
   return idsIn(
     lines
       .trim()
