@@ -5,6 +5,7 @@ import type { Respond } from './adapters/respond.ts';
 import { guardedJudge } from './advice/index.ts';
 import type { Posting } from './contracts/ledger.ts';
 import type { Message } from './contracts/message.ts';
+import type { ReadRecording } from './contracts/recording.ts';
 import type { Rendered, Silence } from './contracts/reply.ts';
 import { emptySession } from './contracts/session.ts';
 import type { Turn } from './contracts/turn.ts';
@@ -37,6 +38,10 @@ async function placesIn(rulesFolder: string): Promise<Places | null> {
   return existsSync(coastFile) ? openPlaces(join(rulesFolder, 'places', 'seas.json'), coastFile) : null;
 }
 
+/** What measures recordings is loaded when the first one comes. */
+const readRecording: ReadRecording = async (bytes) =>
+  (await import('./recordings/index.ts')).readBytes(bytes);
+
 /** Answers a message and keeps what it changed. With a posting: null where that update had been taken in before. */
 export type Handle = (message: Message, posting?: Posting) => Promise<Rendered | Silence | null>;
 
@@ -59,7 +64,7 @@ export async function makeApp(
   await Promise.all([languages.words(home), languages.understand(home)]);
   const places = await placesIn(rulesFolder);
   const desk = { rules, judge: guardedJudge(rules) };
-  const dialogue = new Dialogue(desk, languages, options, places, store.records);
+  const dialogue = new Dialogue(desk, languages, options, places, store.records, readRecording);
 
   const answer: Handle = async (message, posting) => {
     const { chat, user, room = '' } = message;

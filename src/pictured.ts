@@ -2,14 +2,56 @@
 import type { ReplyFile } from './contracts/message.ts';
 import type { PictureWish } from './contracts/picture.ts';
 import type { GroupData } from './contracts/pictures.ts';
+import type { Recording } from './contracts/recording.ts';
 import type { Rendered, Silence } from './contracts/reply.ts';
-import { groupAlt, groupTexts } from './render/pictures.ts';
+import { forceAlt, forceTexts, groupAlt, groupTexts } from './render/pictures.ts';
 import type { Words } from './render/words.ts';
+
+const png = (name: string, drawn: Buffer, alt: string): ReplyFile => ({
+  name,
+  mime: 'image/png',
+  base64: drawn.toString('base64'),
+  alt,
+});
 
 async function groupPicture(words: Words, data: GroupData): Promise<ReplyFile> {
   const { draw, groupComparison } = await import('./pictures/index.ts');
-  const png = await draw(groupComparison(data, groupTexts(words, data)));
-  return { name: 'pulls.png', mime: 'image/png', base64: png.toString('base64'), alt: groupAlt(words, data) };
+  return png('pulls.png', await draw(groupComparison(data, groupTexts(words, data))), groupAlt(words, data));
+}
+
+/** Force over time, and over displacement where that was recorded. */
+export async function recordingPictures(
+  words: Words,
+  name: string,
+  recording: Recording,
+): Promise<ReplyFile[]> {
+  const { draw, forceData, forceOverDisplacement, forceOverTime, marked } = await import(
+    './pictures/index.ts'
+  );
+  const data = forceData(name, recording);
+  const texts = forceTexts(words, data);
+  const moved = forceOverDisplacement(data, texts);
+  const pictures = [
+    png('force-time.png', marked(await draw(forceOverTime(data, texts))), forceAlt(words, data)),
+  ];
+  if (moved !== undefined)
+    pictures.push(
+      png('force-displacement.png', marked(await draw(moved)), forceAlt(words, data, 'displacement')),
+    );
+  return pictures;
+}
+
+async function drawn(words: Words, wish: PictureWish): Promise<readonly ReplyFile[]> {
+  switch (wish.kind) {
+    case 'groups': {
+      const groups = wish.data.groups.map((group) => ({ ...group, name: words.say(group.name) }));
+      return [await groupPicture(words, { name: words.say({ say: 'ours-picture' }), groups })];
+    }
+    case 'recording':
+      return recordingPictures(words, wish.data.name, wish.data.recording);
+    default:
+      return [];
+  }
 }
 
 /** Adds the pictures to a reply. What cannot be drawn is left out: it must never cost the answer. */
@@ -21,10 +63,8 @@ export async function pictured(
   if (!('reply' in rendered) || wishes.length === 0) return rendered;
   const files: ReplyFile[] = [];
   for (const wish of wishes) {
-    if (wish.kind !== 'groups') continue;
-    const groups = wish.data.groups.map((group) => ({ ...group, name: words.say(group.name) }));
     try {
-      files.push(await groupPicture(words, { name: words.say({ say: 'ours-picture' }), groups }));
+      files.push(...(await drawn(words, wish)));
     } catch (error) {
       const { log } = await import('./ops/log.ts');
       log.error({ err: error }, 'a picture could not be drawn');

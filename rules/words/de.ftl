@@ -944,3 +944,17 @@ recording-problem-truncated = Zeile { $line }: hier ist die Datei abgeschnitten.
 recording-problem-too-short = Es sind zu wenige Messwerte, um etwas zu sagen.
 recording-problem-strange-text = Zeile { $line }: mitten in den Zahlen steht Text.
 recording-problem-decimal-mark = Kommas und Punkte sind gemischt: Dezimalstellen und Tausender sind nicht zu unterscheiden. Speichere die Zahlen ohne Tausenderzeichen.
+
+recording-no-offer = Zum Notieren biete ich { $count ->
+    [one] einen Versuch
+   *[other] { $count } Versuche
+} nicht an: die wahre Höchstlast ist nicht bekannt.
+recording-offer = Soll ich es als Zugversuch mit { $peak } notieren? Tippe an, was nachgegeben hat, soweit du es gesehen hast. Noch ist nichts aufbewahrt.
+recording-offer-several = Am stärksten ist Versuch { $number } mit { $peak }. Welchen soll ich als Zugversuch notieren? Noch ist nichts aufbewahrt.
+choice-note-mode = Notieren: { $mode }
+choice-note-open = Notieren und fragen, was nachgab
+choice-note-pull = Versuch { $number } notieren: { $peak }
+recording-file-neither = Ich lese Aufzeichnungen einer Kraftmessdose und Tabellen von Zugversuchen. Nichts wurde geändert.
+recording-picture = Bild: { $file }
+recording-picture-kept = { $file } gibt es schon, und es ist nicht von mir gezeichnet: ich habe es gelassen, wie es ist.
+recording-picture-failed = { $file } ließ sich nicht schreiben.

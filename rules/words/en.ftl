@@ -947,3 +947,17 @@ recording-problem-truncated = Line { $line }: the file was cut off here. Copy it
 recording-problem-too-short = There are too few samples to say anything.
 recording-problem-strange-text = Line { $line }: there is text amid the numbers.
 recording-problem-decimal-mark = Commas and points are mixed: I cannot tell decimals from thousands. Save the numbers without thousands marks.
+
+recording-no-offer = I do not offer { $count ->
+    [one] a pull
+   *[other] { $count } pulls
+} to be noted: the true peak is not known.
+recording-offer = Shall I note it as a pull test with { $peak }? Tap what gave way, as far as you saw it. Nothing is kept yet.
+recording-offer-several = The strongest is pull { $number } with { $peak }. Which one shall I note as a pull test? Nothing is kept yet.
+choice-note-mode = Note it: { $mode }
+choice-note-open = Note it, and ask me what gave way
+choice-note-pull = Note pull { $number }: { $peak }
+recording-file-neither = I read recordings of a load cell and tables of pull tests. Nothing was changed.
+recording-picture = Picture: { $file }
+recording-picture-kept = { $file } is there already and was not drawn by me, so I left it as it is.
+recording-picture-failed = { $file } could not be written.

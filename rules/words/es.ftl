@@ -947,3 +947,17 @@ recording-problem-truncated = Línea { $line }: el archivo está cortado aquí. 
 recording-problem-too-short = Hay muy pocas muestras para decir algo.
 recording-problem-strange-text = Línea { $line }: hay texto en medio de los números.
 recording-problem-decimal-mark = Comas y puntos están mezclados: no distingo decimales de millares. Guarda los números sin separador de millares.
+
+recording-no-offer = No ofrezco anotar { $count ->
+    [one] un ensayo
+   *[other] { $count } ensayos
+}: no se conoce la carga máxima verdadera.
+recording-offer = ¿Lo anoto como ensayo de tracción con { $peak }? Toca lo que cedió, según lo que viste. Todavía no se guarda nada.
+recording-offer-several = El más fuerte es el ensayo { $number } con { $peak }. ¿Cuál anoto como ensayo de tracción? Todavía no se guarda nada.
+choice-note-mode = Anotar: { $mode }
+choice-note-open = Anotar y preguntarme qué cedió
+choice-note-pull = Anotar el ensayo { $number }: { $peak }
+recording-file-neither = Leo registros de una célula de carga y tablas de ensayos de tracción. No se ha cambiado nada.
+recording-picture = Imagen: { $file }
+recording-picture-kept = { $file } ya existe y no lo dibujé yo, así que lo dejé como está.
+recording-picture-failed = No se pudo escribir { $file }.

@@ -944,3 +944,17 @@ recording-problem-truncated = Ligne { $line } : le fichier est coupé ici. Copie
 recording-problem-too-short = Il y a trop peu d'échantillons pour dire quelque chose.
 recording-problem-strange-text = Ligne { $line } : il y a du texte au milieu des nombres.
 recording-problem-decimal-mark = Virgules et points sont mêlés : je ne distingue pas décimales et milliers. Enregistre les nombres sans séparateur de milliers.
+
+recording-no-offer = Je ne propose pas de noter { $count ->
+    [one] un essai
+   *[other] { $count } essais
+} : la vraie charge maximale n’est pas connue.
+recording-offer = Dois-je le noter comme essai de traction avec { $peak } ? Touche ce qui a cédé, d’après ce que tu as vu. Rien n’est encore gardé.
+recording-offer-several = Le plus fort est l’essai { $number } avec { $peak }. Lequel dois-je noter comme essai de traction ? Rien n’est encore gardé.
+choice-note-mode = Noter : { $mode }
+choice-note-open = Noter et me demander ce qui a cédé
+choice-note-pull = Noter l’essai { $number } : { $peak }
+recording-file-neither = Je lis les enregistrements d’un capteur de force et les tableaux d’essais de traction. Rien n’a été changé.
+recording-picture = Image : { $file }
+recording-picture-kept = { $file } existe déjà et n’a pas été dessiné par moi : je l’ai laissé tel quel.
+recording-picture-failed = { $file } n’a pas pu être écrit.

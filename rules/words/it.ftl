@@ -947,3 +947,17 @@ recording-problem-truncated = Riga { $line }: il file è troncato qui. Copialo d
 recording-problem-too-short = Ci sono troppo pochi campioni per dire qualcosa.
 recording-problem-strange-text = Riga { $line }: c'è del testo in mezzo ai numeri.
 recording-problem-decimal-mark = Virgole e punti sono mescolati: non distinguo decimali e migliaia. Salva i numeri senza separatore delle migliaia.
+
+recording-no-offer = Non propongo di annotare { $count ->
+    [one] una prova
+   *[other] { $count } prove
+}: il vero carico massimo non è noto.
+recording-offer = La annoto come prova di estrazione con { $peak }? Tocca ciò che ha ceduto, per quanto hai visto. Ancora nulla è conservato.
+recording-offer-several = La più forte è la prova { $number } con { $peak }. Quale annoto come prova di estrazione? Ancora nulla è conservato.
+choice-note-mode = Annota: { $mode }
+choice-note-open = Annota e chiedimi che cosa ha ceduto
+choice-note-pull = Annota la prova { $number }: { $peak }
+recording-file-neither = Leggo le registrazioni di una cella di carico e le tabelle di prove di estrazione. Nulla è stato cambiato.
+recording-picture = Immagine: { $file }
+recording-picture-kept = { $file } esiste già e non l’ho disegnata io: l’ho lasciata com’è.
+recording-picture-failed = Non è stato possibile scrivere { $file }.

@@ -947,3 +947,17 @@ recording-problem-truncated = Linha { $line }: o ficheiro está cortado aqui. Co
 recording-problem-too-short = Há poucas amostras para dizer alguma coisa.
 recording-problem-strange-text = Linha { $line }: há texto no meio dos números.
 recording-problem-decimal-mark = Vírgulas e pontos estão misturados: não distingo decimais de milhares. Guarda os números sem separador de milhares.
+
+recording-no-offer = Não ofereço anotar { $count ->
+    [one] um ensaio
+   *[other] { $count } ensaios
+}: não se conhece a carga máxima verdadeira.
+recording-offer = Anoto como ensaio de tração com { $peak }? Toca no que cedeu, conforme o que viste. Ainda nada foi guardado.
+recording-offer-several = O mais forte é o ensaio { $number } com { $peak }. Qual deles anoto como ensaio de tração? Ainda nada foi guardado.
+choice-note-mode = Anotar: { $mode }
+choice-note-open = Anotar e perguntar-me o que cedeu
+choice-note-pull = Anotar o ensaio { $number }: { $peak }
+recording-file-neither = Leio registos de uma célula de carga e tabelas de ensaios de tração. Nada foi alterado.
+recording-picture = Imagem: { $file }
+recording-picture-kept = { $file } já existe e não foi desenhado por mim; deixei-o como está.
+recording-picture-failed = Não foi possível escrever { $file }.

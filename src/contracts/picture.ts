@@ -1,4 +1,5 @@
 import type { Phrase } from './phrase.ts';
+import type { Recording } from './recording.ts';
 
 /** One pull. A stopped one held at least this. */
 export interface PulledValue {
@@ -26,8 +27,9 @@ export interface BondShown {
 /** A picture that would help, as plain data: whoever can draw it does, and nothing is lost where nobody can. */
 export type PictureWish =
   | {
-      readonly kind: 'force-time';
-      readonly data: { readonly seconds: readonly number[]; readonly kn: readonly number[] };
+      /** Over time, and over displacement where that was recorded. */
+      readonly kind: 'recording';
+      readonly data: { readonly name: string; readonly recording: Recording };
     }
   | { readonly kind: 'groups'; readonly data: GroupsShown }
   | { readonly kind: 'bond'; readonly data: BondShown }

@@ -39,6 +39,8 @@ export interface Outline {
   readonly timeS: readonly number[];
   readonly leastKn: readonly number[];
   readonly mostKn: readonly number[];
+  /** Displacement in the middle of the slice; null where it was not recorded. */
+  readonly mm: readonly number[] | null;
 }
 
 /** One pull test. Times are seconds from the first sample of the file; loads are above the cell's reading at rest. */
@@ -81,3 +83,17 @@ export interface Recording {
 export type Reading =
   | { readonly recording: Recording }
   | { readonly problem: { readonly code: string; readonly line: number | null; readonly words: Phrase } };
+
+/** Reads a recording as a whole; whoever puts the parts together gives it, so that it is loaded only when a file comes. */
+export type ReadRecording = (bytes: Uint8Array) => Promise<Reading>;
+
+/** Those of a pull test, as rules/decisions/cautions.json gives them for its result. */
+export const recordingCautions = [
+  'pull-zone',
+  'proof-proves-little',
+  'screening-values',
+  'competent-person',
+] as const;
+
+/** A reading deserves three digits. */
+export const shownKn = (value: number): number => Number(value.toPrecision(3));

@@ -2,6 +2,7 @@ import type { Advice } from './advice.ts';
 import type { FactOrigin, FactValue } from './facts.ts';
 import type { Phrase } from './phrase.ts';
 import type { PictureWish } from './picture.ts';
+import type { Recording } from './recording.ts';
 import type { Units } from './session.ts';
 
 export interface Question {
@@ -41,6 +42,8 @@ export type Outcome =
       readonly cautions: readonly string[];
       readonly files: readonly FileToSend[];
       readonly pictures: readonly PictureWish[];
+      /** A load cell's file that was measured: said before the lines. */
+      readonly recorded: { readonly name: string; readonly recording: Recording } | null;
     }
   | { readonly kind: 'silent' };
 

@@ -5,6 +5,7 @@ import type { Fact, Facts, FactValue } from '../contracts/facts.ts';
 import type { Message } from '../contracts/message.ts';
 import type { Phrase } from '../contracts/phrase.ts';
 import { noRecords, type RecordChange, type Records } from '../contracts/record.ts';
+import type { ReadRecording } from '../contracts/recording.ts';
 import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { bondFacts } from '../field/bond.ts';
@@ -15,6 +16,7 @@ import { type ClubWish, changedClub, clubLines, wishesNothing, withClub, without
 import { factsOf, takeBack, told, topicOf } from './fold.ts';
 import type { Ears } from './hear.ts';
 import { Memo } from './memo.ts';
+import { outOfRange } from './out-of-range.ts';
 import { type Read, readMessage } from './read.ts';
 import type { Recorded, Said, Tools } from './records/context.ts';
 import { aboutRecords, beginsRecord } from './records/recorder.ts';
@@ -82,11 +84,13 @@ export class Dialogue {
     readonly options: DialogueOptions,
     readonly places: Places | null = null,
     readonly records: Records = noRecords,
+    readRecording: ReadRecording | null = null,
   ) {
     this.#tools = {
       rules: desk.rules,
       ears,
       records,
+      readRecording,
       advise: (topic, facts) => this.#advise(topic, facts),
       cautions: () => {
         this.#cautions ??= cautionsOn(desk, 'pulltest-record');
@@ -381,18 +385,4 @@ export class Dialogue {
       },
     };
   }
-}
-
-function outOfRange(error: OutOfRange): Phrase {
-  const { spec, value } = error;
-  const unit = spec.unit || '1';
-  return {
-    say: 'out-of-range',
-    with: {
-      what: { of: 'quantity', id: spec.words },
-      value: { value, unit },
-      least: { value: spec.min, unit, exact: true },
-      most: { value: spec.max, unit, exact: true },
-    },
-  };
 }

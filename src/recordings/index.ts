@@ -1,5 +1,5 @@
 /** Reads and measures the load-cell recording of one or more pull tests. */
-import type { Pull, Reading, Recording } from '../contracts/recording.ts';
+import type { Pull, Reading, ReadRecording, Recording } from '../contracts/recording.ts';
 import { Blocks, usualRoom } from './blocks.ts';
 import { Despiker } from './despike.ts';
 import { detailReader } from './detail.ts';
@@ -10,7 +10,7 @@ import { readRows, type Script } from './rows.ts';
 import { scriptOf } from './script.ts';
 import { segmentsOf } from './segments.ts';
 import { signalOf } from './signal.ts';
-import { fileSource, type Source } from './source.ts';
+import { bytesSource, fileSource, type Source } from './source.ts';
 import { type Tick, Timeline, tickOf } from './timeline.ts';
 
 export { RecordingError } from './problem.ts';
@@ -72,10 +72,10 @@ export async function readRecording(source: Source, room = usualRoom): Promise<R
   };
 }
 
-/** All of a file, or why not. */
-export async function readFile(path: string): Promise<Reading> {
+/** All of it, or why not. */
+async function readingOf(open: () => Promise<Source> | Source): Promise<Reading> {
   try {
-    const source = await fileSource(path);
+    const source = await open();
     try {
       return { recording: await readRecording(source) };
     } finally {
@@ -93,3 +93,8 @@ export async function readFile(path: string): Promise<Reading> {
     };
   }
 }
+
+export const readFile = (path: string): Promise<Reading> => readingOf(() => fileSource(path));
+
+/** A file that a member sent. */
+export const readBytes: ReadRecording = (bytes) => readingOf(() => bytesSource(bytes));

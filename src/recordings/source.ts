@@ -1,5 +1,6 @@
 /** Where the bytes of a recording come from: read in pieces, at any place, never as a whole. */
 import { open } from 'node:fs/promises';
+import { setImmediate as pause } from 'node:timers/promises';
 import { RecordingError } from './problem.ts';
 
 export interface Source {
@@ -16,6 +17,8 @@ export function bytesSource(bytes: Uint8Array): Source {
   return {
     size: bytes.length,
     read: async (into, at) => {
+      // Other chats are answered in between.
+      await pause();
       const part = bytes.subarray(at, at + into.length);
       into.set(part);
       return part.length;

@@ -81,7 +81,7 @@ export function forceTexts(words: Words, data: ForceData): ForceTexts {
   };
 }
 
-export function forceAlt(words: Words, data: ForceData): string {
+export function forceAlt(words: Words, data: ForceData, over: 'time' | 'displacement' = 'time'): string {
   const peaks = data.pulls.map(({ peak }) => peak.kn);
   const count = peaks.length;
   const reached = data.needs.map((need) =>
@@ -104,7 +104,7 @@ export function forceAlt(words: Words, data: ForceData): string {
         });
   const verdict = count === 0 || reached.length === 0 ? range : reached.slice(0, 4).join(' ');
   return alt(words, verdict, [
-    words.say({ say: 'picture-force-time', with: { name: name(data.name) } }),
+    words.say({ say: `picture-force-${over}`, with: { name: name(data.name) } }),
     ...pullTexts(words, data).map((text, index) => `(${index + 1}) ${text}`),
   ]);
 }

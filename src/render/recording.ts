@@ -1,10 +1,16 @@
 /** A measured pull in words: verdict first, figures in both systems, a question instead of a diagnosis, cautions, deferral. */
 import type { Measure, Phrase } from '../contracts/phrase.ts';
-import type { Pull, Reading, Recording } from '../contracts/recording.ts';
+import {
+  type Pull,
+  type Reading,
+  type Recording,
+  recordingCautions,
+  shownKn,
+} from '../contracts/recording.ts';
+import { oneLine } from '../units/one-line.ts';
 import type { Words } from './words.ts';
 
-/** A reading deserves three digits. */
-const kn = (value: number): Measure => ({ value: Number(value.toPrecision(3)), unit: 'kN', exact: true });
+const kn = (value: number): Measure => ({ value: shownKn(value), unit: 'kN', exact: true });
 const seconds = (words: Words, value: number): string => words.number(Number(value.toFixed(2)));
 
 function figures(words: Words, recording: Recording, pull: Pull): Phrase[] {
@@ -37,10 +43,8 @@ function figures(words: Words, recording: Recording, pull: Pull): Phrase[] {
   return lines;
 }
 
-/** Those of a pull test, as rules/decisions/cautions.json gives them for its result. */
-const cautions = ['pull-zone', 'proof-proves-little', 'screening-values', 'competent-person'] as const;
-
-function pullText(words: Words, file: string, recording: Recording, pull: Pull, number: number): string {
+/** What was measured of one pull, verdict first. */
+function pullLines(words: Words, file: string, recording: Recording, pull: Pull, number: number): string[] {
   const bullet = (phrase: Phrase): string => `• ${words.say(phrase)}`;
   const reasons = pull.reasons.map((reason) => words.say({ say: `recording-reason-${reason}` })).join('; ');
   return [
@@ -53,8 +57,21 @@ function pullText(words: Words, file: string, recording: Recording, pull: Pull, 
     bullet({ say: `recording-mode-${pull.mode}` }),
     bullet({ say: 'recording-reason', with: { list: reasons } }),
     ...pull.notes.map((note) => bullet({ say: `recording-note-${note}` })),
+  ];
+}
+
+/** The pulls of a file without cautions and deferral, which a chat says once below them. */
+export function pullsSaid(words: Words, name: string, recording: Recording): readonly string[] {
+  const file = oneLine(name, 60);
+  if (recording.pulls.length === 0) return [words.say({ say: 'recording-none', with: { file } })];
+  return recording.pulls.map((pull, index) => pullLines(words, file, recording, pull, index + 1).join('\n'));
+}
+
+function pullText(words: Words, file: string, recording: Recording, pull: Pull, number: number): string {
+  return [
+    ...pullLines(words, file, recording, pull, number),
     words.say({ say: 'title-cautions' }),
-    ...cautions.map((id) => `• ${words.glossary.caution(id)}`),
+    ...recordingCautions.map((id) => `• ${words.glossary.caution(id)}`),
     words.say({ say: 'deferral' }),
   ].join('\n');
 }

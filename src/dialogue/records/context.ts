@@ -4,6 +4,7 @@ import type { Facts, FactValue } from '../../contracts/facts.ts';
 import type { Message } from '../../contracts/message.ts';
 import type { Phrase } from '../../contracts/phrase.ts';
 import type { ClubRecord, Draft, RecordBody, RecordChange, Records } from '../../contracts/record.ts';
+import type { ReadRecording } from '../../contracts/recording.ts';
 import type { Session } from '../../contracts/session.ts';
 import type { Outcome, Question } from '../../contracts/turn.ts';
 import { markOf } from '../../field/index.ts';
@@ -17,6 +18,8 @@ export interface Tools {
   readonly records: Records;
   readonly advise: (topic: string, facts: Facts) => Promise<Advice>;
   readonly cautions: () => Promise<readonly string[]>;
+  /** Null where no load cell's files are read. */
+  readonly readRecording: ReadRecording | null;
 }
 
 /** One message and the talk it belongs to. */
@@ -50,6 +53,7 @@ const plainOutcome: RecordOutcome = {
   cautions: [],
   files: [],
   pictures: [],
+  recorded: null,
 };
 
 /** Lines about records, with the cautions that every one of them carries. */

@@ -9,6 +9,7 @@ import { type Recorded, type Said, saying, type Tools } from './context.ts';
 import { begin, dropped, fix, goOn, goOnWith, keep, tapped } from './drafting.ts';
 import { tellsOfPull, withLoad } from './hearing.ts';
 import { aboutOurs } from './ours.ts';
+import { notePull } from './recordings.ts';
 import { exported, tableIn } from './tables.ts';
 
 /** As many other words as such a message may have. */
@@ -36,6 +37,8 @@ async function pressed(tools: Tools, said: Said, press: string): Promise<Recorde
       return (await keep(tools, said, name)) ?? stale();
     case 'drop':
       return draft !== null && name === markOf(draft) ? dropped(tools, said) : stale();
+    case 'pull':
+      return (await notePull(tools, said, name, version)) ?? stale();
     case 'fix':
       return (await fix(tools, said, name)) ?? stale();
     case 'withdraw': {

@@ -9,6 +9,7 @@ import { writeTable } from '../../field/table/write.ts';
 import type { Understand } from '../hear.ts';
 import { confirmChoices, type Recorded, type Said, saying, type Tools } from './context.ts';
 import { goOn } from './drafting.ts';
+import { recordingIn } from './recordings.ts';
 
 /** Told in an answer; the rest is counted. */
 const mostTold = 10;
@@ -16,6 +17,11 @@ const mostTold = 10;
 const mostUnknown = 200;
 const longestWord = 60;
 const rowsAtOnce = 200;
+
+/** Enough to see the heading of a table that is too large. */
+const headBytes = 8192;
+
+type SentFile = NonNullable<Said['message']['file']>;
 
 const isNamedTable = (name: string): boolean => /\.(csv|tsv|txt)$/i.test(name);
 
@@ -128,17 +134,32 @@ async function offered(tools: Tools, said: Said, table: OpenTable): Promise<Reco
 export async function tableIn(tools: Tools, said: Said): Promise<Recorded | null> {
   const { file, text } = said.message;
   if (file === undefined && !text?.includes('\n')) return null;
-  if (file !== undefined && !isNamedTable(file.name)) return null;
-  const written = file === undefined ? (text ?? '') : null;
-  const size = file === undefined ? (written?.length ?? 0) : (file.base64.length * 3) / 4;
-  if (size > mostBytes)
-    return file === undefined ? null : saying(tools, said.session, [{ say: 'table-too-large' }]);
-  const content = written ?? textOf(Buffer.from(file?.base64 ?? '', 'base64'));
-  if (content === null) return saying(tools, said.session, [{ say: 'table-no-text' }]);
+  if (file !== undefined) return fileIn(tools, said, file);
+  return text === undefined || text.length > mostBytes ? null : openedTable(tools, said, text);
+}
+
+async function openedTable(tools: Tools, said: Said, content: string): Promise<Recorded | null> {
   const opened = openTable(tools.rules, tools.ears.tables, testLayout, content);
   if (opened.kind === 'other') return null;
   if (opened.kind === 'refused') return saying(tools, said.session, [opened.why]);
   return offered(tools, said, opened.table);
+}
+
+/** The content tells a table of pulls, whose heading is known, from the recording of a load cell. */
+async function fileIn(tools: Tools, said: Said, file: SentFile): Promise<Recorded | null> {
+  const bytes = Buffer.from(file.base64, 'base64');
+  const named = isNamedTable(file.name);
+  if (named && bytes.length <= mostBytes) {
+    const content = textOf(bytes);
+    const table = content === null ? null : await openedTable(tools, said, content);
+    if (table !== null) return table;
+  } else if (named) {
+    const head = textOf(bytes.subarray(0, headBytes));
+    const opened = head === null ? null : openTable(tools.rules, tools.ears.tables, testLayout, head);
+    if (opened !== null && opened.kind !== 'other')
+      return saying(tools, said.session, [{ say: 'table-too-large' }]);
+  }
+  return recordingIn(tools, said, file.name, bytes, named);
 }
 
 /** Every standing pull of the chat, as a file. */
