@@ -3,9 +3,9 @@
  * `npm run demo`, or `npm run demo -- pulls`. In a script `tap` presses the button whose id begins so, `send` sends a file.
  */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import type { Message } from '../src/contracts/message.ts';
@@ -29,6 +29,8 @@ const steps = readFileSync(script, 'utf8')
   .split('\n')
   .map((line) => JSON.parse(line) as Step);
 const store = mkdtempSync(join(tmpdir(), 'chough-demo-'));
+/** What Chough sends is left here, to be looked at. */
+const sent = mkdtempSync(join(tmpdir(), 'chough-demo-files-'));
 
 const program = spawn('node', [join(root, 'dist', 'chough.js'), 'pipe'], {
   env: { ...process.env, CHOUGH_DB: join(store, 'demo.sqlite') },
@@ -49,7 +51,9 @@ function messageOf({ tap, send, ...step }: Step, place: number): Message {
     ...(pressed === undefined ? {} : { press: pressed }),
     ...(send === undefined
       ? {}
-      : { file: { name: send, base64: readFileSync(join(root, 'demo', send)).toString('base64') } }),
+      : {
+          file: { name: basename(send), base64: readFileSync(join(root, 'demo', send)).toString('base64') },
+        }),
   };
 }
 
@@ -70,7 +74,11 @@ for (const [place, step] of steps.entries()) {
   if ('silent' in reply) continue;
   buttons = reply.choices;
   console.log(`Chough:\n    ${indent(reply.text)}`);
-  for (const file of reply.files) console.log(`\n    [${file.name}: ${file.alt}]`);
+  for (const file of reply.files) {
+    const path = join(sent, `${place + 1}-${basename(file.name)}`);
+    writeFileSync(path, Buffer.from(file.base64, 'base64'));
+    console.log(`\n    [${path}: ${file.alt}]`);
+  }
   if (buttons.length > 0) console.log(`\n    ${buttons.map(({ label }) => `[${label}]`).join(' ')}`);
   console.log('');
 }

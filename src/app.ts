@@ -11,7 +11,7 @@ import { emptySession } from './contracts/session.ts';
 import type { Turn } from './contracts/turn.ts';
 import { Dialogue, type DialogueOptions } from './dialogue/turn.ts';
 import { Languages } from './languages.ts';
-import { pictured } from './pictured.ts';
+import { pictured, wishesOf } from './pictured.ts';
 import { openPlaces, type Places } from './places/seas.ts';
 import { render } from './render/render.ts';
 import { loadRules, type RuleSet } from './rules/index.ts';
@@ -77,8 +77,7 @@ export async function makeApp(
     const words = await languages.words(language, units);
     const at = message.at ?? new Date().toISOString();
     const keep = async (turn: Turn, kept: Partial<Kept>): Promise<Rendered | Silence | null> => {
-      const wishes = turn.outcome.kind === 'record' ? turn.outcome.pictures : [];
-      const rendered = await pictured(words, render(message, turn, words), wishes);
+      const rendered = await pictured(words, render(message, turn, words), wishesOf(turn));
       const posted =
         posting === undefined ? {} : { posting, rendered: 'reply' in rendered ? rendered : null };
       return (await store.keep({ talk, at, ...kept, ...posted })) ? rendered : null;

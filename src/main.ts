@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 /** Composition root: reads arguments and environment, builds the parts, runs one adapter. */
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { readSettings, SettingError } from './config.ts';
@@ -12,7 +12,8 @@ const usage = `chough: cautious, sourced, computed advice on climbing anchors in
   chough ask "…" [--json]   one question, one answer; --json prints the reply object
   chough serve [--check]    answers in Telegram groups and on Discord servers; --check only looks at the settings
   chough pipe               JSON Lines in, JSON Lines out, for bridges and tests
-  chough pull FILE… [--json]  reads load-cell recordings (CSV) of pull tests; --json prints one object a file
+  chough pull FILE… [--json]  reads load-cell recordings (CSV) of pull tests and draws FILE.png beside each;
+                            --json prints one object a file and draws nothing
   chough --help             this page
 
 Settings (environment): CHOUGH_DB (SQLite file), CHOUGH_LOCALE (en, es, …), LOG_LEVEL; for serve see "chough serve"
@@ -69,15 +70,20 @@ async function pull(files: readonly string[], json: boolean): Promise<number> {
     process.stderr.write('chough pull needs a file: chough pull recording.csv\n');
     return 2;
   }
-  const [{ readFile }, { runPull }, { Languages }, { loadRules }] = await Promise.all([
+  const [{ readFile }, { runPull }, { Languages }, { loadRules }, { recordingPictures }] = await Promise.all([
     import('./recordings/index.ts'),
     import('./adapters/terminal/pull.ts'),
     import('./languages.ts'),
     import('./rules/index.ts'),
+    import('./pictured.ts'),
   ]);
+  const { isMarked } = await import('./pictures/mark.ts');
   const languages = await Languages.find(rulesFolder, await loadRules(rulesFolder));
   const words = await languages.words(languages.ofLocale(readSettings(process.env).locale));
-  return runPull(readFile, files, json, words, process.stdout);
+  return runPull(readFile, files, json, words, process.stdout, {
+    draw: (name, recording) => recordingPictures(words, basename(name), recording),
+    isOurs: isMarked,
+  });
 }
 
 const readArguments = () =>

@@ -1,10 +1,11 @@
 /** Draws the pictures that an answer wishes for, with the words of the member's language. Without one the words still say it all. */
 import type { ReplyFile } from './contracts/message.ts';
 import type { PictureWish } from './contracts/picture.ts';
-import type { GroupData } from './contracts/pictures.ts';
+import type { BondData, GroupData } from './contracts/pictures.ts';
 import type { Recording } from './contracts/recording.ts';
 import type { Rendered, Silence } from './contracts/reply.ts';
-import { forceAlt, forceTexts, groupAlt, groupTexts } from './render/pictures.ts';
+import type { Turn } from './contracts/turn.ts';
+import { bondAlt, bondTexts, forceAlt, forceTexts, groupAlt, groupTexts } from './render/pictures.ts';
 import type { Words } from './render/words.ts';
 
 const png = (name: string, drawn: Buffer, alt: string): ReplyFile => ({
@@ -17,6 +18,11 @@ const png = (name: string, drawn: Buffer, alt: string): ReplyFile => ({
 async function groupPicture(words: Words, data: GroupData): Promise<ReplyFile> {
   const { draw, groupComparison } = await import('./pictures/index.ts');
   return png('pulls.png', await draw(groupComparison(data, groupTexts(words, data))), groupAlt(words, data));
+}
+
+async function bondPicture(words: Words, data: BondData): Promise<ReplyFile> {
+  const { bondStrength, draw } = await import('./pictures/index.ts');
+  return png('bond.png', await draw(bondStrength(data, bondTexts(words, data))), bondAlt(words, data));
 }
 
 /** Force over time, and over displacement where that was recorded. */
@@ -49,9 +55,16 @@ async function drawn(words: Words, wish: PictureWish): Promise<readonly ReplyFil
     }
     case 'recording':
       return recordingPictures(words, wish.data.name, wish.data.recording);
+    case 'bond':
+      return [await bondPicture(words, { name: words.say({ say: 'ours-picture' }), ...wish.data })];
     default:
       return [];
   }
+}
+
+export function wishesOf({ outcome }: Turn): readonly PictureWish[] {
+  if (outcome.kind === 'record') return outcome.pictures;
+  return outcome.kind === 'advice' ? (outcome.advice.pictures ?? []) : [];
 }
 
 /** Adds the pictures to a reply. What cannot be drawn is left out: it must never cost the answer. */

@@ -949,7 +949,7 @@ recording-no-offer = Zum Notieren biete ich { $count ->
     [one] einen Versuch
    *[other] { $count } Versuche
 } nicht an: die wahre Höchstlast ist nicht bekannt.
-recording-offer = Soll ich es als Zugversuch mit { $peak } notieren? Tippe an, was nachgegeben hat, soweit du es gesehen hast. Noch ist nichts aufbewahrt.
+recording-offer = Soll ich es als Zugversuch mit { $peak } notieren? Tippe an, was du nachgeben sahst, oder dass nichts nachgab. Noch ist nichts aufbewahrt.
 recording-offer-several = Am stärksten ist Versuch { $number } mit { $peak }. Welchen soll ich als Zugversuch notieren? Noch ist nichts aufbewahrt.
 choice-note-mode = Notieren: { $mode }
 choice-note-open = Notieren und fragen, was nachgab

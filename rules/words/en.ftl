@@ -952,7 +952,7 @@ recording-no-offer = I do not offer { $count ->
     [one] a pull
    *[other] { $count } pulls
 } to be noted: the true peak is not known.
-recording-offer = Shall I note it as a pull test with { $peak }? Tap what gave way, as far as you saw it. Nothing is kept yet.
+recording-offer = Shall I note it as a pull test with { $peak }? Tap what you saw give way, or that nothing did. Nothing is kept yet.
 recording-offer-several = The strongest is pull { $number } with { $peak }. Which one shall I note as a pull test? Nothing is kept yet.
 choice-note-mode = Note it: { $mode }
 choice-note-open = Note it, and ask me what gave way

@@ -952,7 +952,7 @@ recording-no-offer = No ofrezco anotar { $count ->
     [one] un ensayo
    *[other] { $count } ensayos
 }: no se conoce la carga máxima verdadera.
-recording-offer = ¿Lo anoto como ensayo de tracción con { $peak }? Toca lo que cedió, según lo que viste. Todavía no se guarda nada.
+recording-offer = ¿Lo anoto como ensayo de tracción con { $peak }? Toca lo que viste ceder, o que no cedió nada. Todavía no se guarda nada.
 recording-offer-several = El más fuerte es el ensayo { $number } con { $peak }. ¿Cuál anoto como ensayo de tracción? Todavía no se guarda nada.
 choice-note-mode = Anotar: { $mode }
 choice-note-open = Anotar y preguntarme qué cedió

@@ -949,7 +949,7 @@ recording-no-offer = Je ne propose pas de noter { $count ->
     [one] un essai
    *[other] { $count } essais
 } : la vraie charge maximale n’est pas connue.
-recording-offer = Dois-je le noter comme essai de traction avec { $peak } ? Touche ce qui a cédé, d’après ce que tu as vu. Rien n’est encore gardé.
+recording-offer = Dois-je le noter comme essai de traction avec { $peak } ? Touche ce que tu as vu céder, ou que rien n’a cédé. Rien n’est encore gardé.
 recording-offer-several = Le plus fort est l’essai { $number } avec { $peak }. Lequel dois-je noter comme essai de traction ? Rien n’est encore gardé.
 choice-note-mode = Noter : { $mode }
 choice-note-open = Noter et me demander ce qui a cédé

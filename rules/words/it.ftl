@@ -952,7 +952,7 @@ recording-no-offer = Non propongo di annotare { $count ->
     [one] una prova
    *[other] { $count } prove
 }: il vero carico massimo non è noto.
-recording-offer = La annoto come prova di estrazione con { $peak }? Tocca ciò che ha ceduto, per quanto hai visto. Ancora nulla è conservato.
+recording-offer = La annoto come prova di estrazione con { $peak }? Tocca ciò che hai visto cedere, o che nulla ha ceduto. Ancora nulla è conservato.
 recording-offer-several = La più forte è la prova { $number } con { $peak }. Quale annoto come prova di estrazione? Ancora nulla è conservato.
 choice-note-mode = Annota: { $mode }
 choice-note-open = Annota e chiedimi che cosa ha ceduto

@@ -952,7 +952,7 @@ recording-no-offer = Não ofereço anotar { $count ->
     [one] um ensaio
    *[other] { $count } ensaios
 }: não se conhece a carga máxima verdadeira.
-recording-offer = Anoto como ensaio de tração com { $peak }? Toca no que cedeu, conforme o que viste. Ainda nada foi guardado.
+recording-offer = Anoto como ensaio de tração com { $peak }? Toca no que viste ceder, ou que nada cedeu. Ainda nada foi guardado.
 recording-offer-several = O mais forte é o ensaio { $number } com { $peak }. Qual deles anoto como ensaio de tração? Ainda nada foi guardado.
 choice-note-mode = Anotar: { $mode }
 choice-note-open = Anotar e perguntar-me o que cedeu

@@ -6,7 +6,7 @@ import { judgeSize, machineNumbers, stances } from './embedment-judge.ts';
 import { needOf } from './embedment-need.ts';
 import { bestCase, chanceLines, governsLine, obliqueLines, settingLines } from './embedment-points.ts';
 import { alternatives } from './embedment-sizes.ts';
-import { learnedLines } from './learned-bond.ts';
+import { learnedLines, learnedPictures } from './learned-bond.ts';
 import { sizing } from './sizing.ts';
 import type { Worksheet } from './worksheet.ts';
 
@@ -56,6 +56,7 @@ export async function embedment(sheet: Worksheet): Promise<Draft> {
       { say: 'embedment-depth', with: { depth: { value: setting.embedment, unit: 'mm', exact: true } } },
     ],
     recommend: { verdict, ...machineNumbers(strength) },
+    ...learnedPictures(setting),
     reject: [],
   };
 }

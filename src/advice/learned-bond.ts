@@ -1,5 +1,6 @@
 /** The bond of an adhesive with the club's own pulls counted in: lower at once, higher only when there are enough. */
 import type { Phrase } from '../contracts/phrase.ts';
+import type { PictureWish, PulledValue } from '../contracts/picture.ts';
 import { type LearnedStrength, learnStrength } from '../engineering/index.ts';
 import { numberCell, type Row, rangeCell } from '../rules/index.ts';
 import { strengthWithin } from './capacity.ts';
@@ -13,6 +14,8 @@ export interface LearnedBond extends LearnedStrength {
   readonly failures: number;
   readonly others: number;
   readonly needed: number;
+  /** Those that failed in the bond, then those that only say "at least". */
+  readonly tests: readonly PulledValue[];
 }
 
 /** What a test in a worse hole showed is not made better for a better one; the other way round it is made worse. */
@@ -47,12 +50,14 @@ export function learnedBond(
   const range = rangeCell(adhesive, 'bond_characteristic_mpa');
   const needed = numberCell(rules, 'enough_count');
   const failures = here(bonds, told('club_bond_share'), share);
+  const atLeast = here(least, told('club_bond_least_share'), share);
   const learned = learnStrength(
     { mean: published * share, top: Math.max(published, range[1]) * share, scatter },
     failures,
-    here(least, told('club_bond_least_share'), share),
+    atLeast,
     needed,
   );
+  const shown = (bond: number, stopped: boolean): PulledValue => ({ value: bond / share, stopped });
   const dry: LearnedBond = {
     used: learned.used / share,
     estimate: learned.estimate / share,
@@ -64,6 +69,7 @@ export function learnedBond(
     failures: failures.length,
     others: least.length,
     needed,
+    tests: [...failures.map((bond) => shown(bond, false)), ...atLeast.map((bond) => shown(bond, true))],
   };
   kept.set(key, dry);
   return dry;
@@ -119,4 +125,12 @@ export function learnedLines(sheet: Worksheet, setting: Setting): Phrase[] {
     ...(others > 0 ? [{ say: 'bond-ours-least', with: { others } }] : []),
     ...verdict,
   ];
+}
+
+/** The same to be seen; none where the club has no pulls that count here. */
+export function learnedPictures({ bond }: Setting): { readonly pictures?: readonly PictureWish[] } {
+  if (bond?.learned === undefined) return {};
+  const { range, tests, used } = bond.learned;
+  const [low, high] = range;
+  return { pictures: [{ kind: 'bond', data: { published: { low, high }, tests, used } }] };
 }

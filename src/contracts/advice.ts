@@ -1,5 +1,6 @@
 import type { FactOrigin, FactValue } from './facts.ts';
 import type { NonEmpty, Phrase, Term } from './phrase.ts';
+import type { PictureWish } from './picture.ts';
 
 /** Which of the three kinds of load a number is. They are never mixed; `plain` is for what is not a strength. */
 export type Kind = 'mean' | 'characteristic' | 'design' | 'plain';
@@ -62,6 +63,8 @@ export interface AdviceParts {
   readonly verdict: Phrase;
   /** What to do, in order, one line each. */
   readonly points: readonly Phrase[];
+  /** What would help to see it; the words say it all without. */
+  readonly pictures?: readonly PictureWish[];
   readonly recommend: Readonly<Record<string, FactValue | readonly FactValue[]>>;
   readonly reject: readonly Rejected[];
   readonly checks: readonly Check[];

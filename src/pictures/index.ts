@@ -3,6 +3,6 @@ export { costPerYear } from './costs.ts';
 export { draw } from './draw.ts';
 export { forceOverDisplacement, forceOverTime } from './force.ts';
 export { groupComparison } from './groups.ts';
-export { isMarked, marked } from './mark.ts';
+export { marked } from './mark.ts';
 export { forceData } from './recorded.ts';
 export { rankedRisks } from './risks.ts';

@@ -240,6 +240,13 @@ describe('in the talk', () => {
     expect(after.text).toContain('your 4 pulls that failed in it');
     expect(after.text).toContain('Yours is the lower, so I count');
     expect(after.text).toContain('With the published bond alone it would be');
+    // 22 kN over π · 12 mm · 100 mm · 2 legs = 2.9 MPa, 19 kN = 2.5 MPa.
+    const [picture] = after.files;
+    expect(after.files.map(({ name, mime }) => [name, mime])).toEqual([['bond.png', 'image/png']]);
+    expect(picture?.alt).toContain('Published: 10 MPa to 17 MPa');
+    expect(picture?.alt).toContain('2.5 MPa');
+    expect(picture?.alt).toContain('2.9 MPa');
+    expect(before.files).toEqual([]);
     expect((await say('why')).text).toMatch(/bond in the club's tests: .*\(from the club's own tests\)/);
     expect((await chatWith(app, 'learn-other')(question)).text).toBe(before.text);
   });

@@ -1,5 +1,5 @@
 /** What cannot be read is refused as a whole, with a code, a line and a text in every language. */
-import { mkdirSync, mkdtempSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -127,7 +127,10 @@ describe('chough pull', () => {
   });
 
   it('says the verdict first, both systems of units, cautions and the deferral for each pull', async () => {
-    const { code, stdout } = await run(['pull', demo('three-pulls')]);
+    // Pictures are drawn beside the file.
+    const file = join(mkdtempSync(join(tmpdir(), 'chough-pull-')), 'three-pulls.csv');
+    copyFileSync(demo('three-pulls'), file);
+    const { code, stdout } = await run(['pull', file]);
     expect(code).toBe(0);
     const parts = stdout.trim().split('\n\n');
     expect(parts).toHaveLength(3);

@@ -2,6 +2,7 @@ import type { Writable } from 'node:stream';
 import type { Pull, Reading } from '../../contracts/recording.ts';
 import { recordingText } from '../../render/recording.ts';
 import type { Words } from '../../render/words.ts';
+import { type Pictures, picturesBeside } from './picture-files.ts';
 
 /** Six digits: more than any load cell has. */
 const rounded = (value: number): number => Number(value.toPrecision(6));
@@ -42,6 +43,17 @@ function inJson(words: Words, file: string, reading: Reading): string {
   });
 }
 
+/** The words come first and never wait for, or fail with, a picture. */
+async function inPictures(words: Words, file: string, reading: Reading, pictures: Pictures): Promise<string> {
+  if ('problem' in reading) return '';
+  try {
+    const said = await picturesBeside(pictures, file, reading.recording);
+    return said.map((line) => `${words.say(line)}\n`).join('');
+  } catch {
+    return `${words.say({ say: 'recording-picture-failed', with: { file: `${file}.png` } })}\n`;
+  }
+}
+
 /** Reads one file after another; 1 where one of them could not be read. */
 export async function runPull(
   read: (file: string) => Promise<Reading>,
@@ -49,13 +61,17 @@ export async function runPull(
   json: boolean,
   words: Words,
   output: Writable,
+  pictures: Pictures,
 ): Promise<number> {
   let code = 0;
   for (const [index, file] of files.entries()) {
     const reading = await read(file);
     if ('problem' in reading) code = 1;
     if (json) output.write(`${inJson(words, file, reading)}\n`);
-    else output.write(`${index === 0 ? '' : '\n'}${recordingText(words, file, reading)}\n`);
+    else {
+      output.write(`${index === 0 ? '' : '\n'}${recordingText(words, file, reading)}\n`);
+      output.write(await inPictures(words, file, reading, pictures));
+    }
   }
   return code;
 }
