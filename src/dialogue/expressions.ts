@@ -21,6 +21,20 @@ export const expressionsSchema = z.strictObject({
     pulled: list,
     stopped: list,
   }),
+  register: z.strictObject({
+    begin: list,
+    find: list,
+    all: list,
+    export: list,
+    first: list,
+    position: list,
+    at: list,
+    sector: list,
+    route: list,
+    batch: list,
+    by: list,
+    set: list,
+  }),
 });
 
 export type Expressions = z.infer<typeof expressionsSchema>;

@@ -74,7 +74,7 @@ export class Dialogue {
   readonly #advices = new Memo<Advice>('advice');
   readonly #questions = new Memo<NextQuestion>('question');
   readonly #tools: Tools;
-  #cautions: Promise<readonly string[]> | undefined;
+  readonly #cautions = new Map<string, Promise<readonly string[]>>();
 
   constructor(
     readonly desk: Desk,
@@ -88,9 +88,12 @@ export class Dialogue {
       ears,
       records,
       advise: (topic, facts) => this.#advise(topic, facts),
-      cautions: () => {
-        this.#cautions ??= cautionsOn(desk, 'pulltest-record');
-        return this.#cautions;
+      cautions: (topic) => {
+        // What is told of an old anchor holds for every entry of the register.
+        const about = topic === 'register' ? 'inspect' : 'pulltest-record';
+        const known = this.#cautions.get(about) ?? cautionsOn(desk, about);
+        this.#cautions.set(about, known);
+        return known;
       },
     };
   }

@@ -1,4 +1,13 @@
+export {
+  atSamePlace,
+  factsOfAnchor,
+  foldedName,
+  isSpan,
+  looksAt,
+  placeOf,
+  yearsSince,
+} from './anchor.ts';
 export { type DayRead, dayIn, isFuture } from './days.ts';
 export { freshId, idsIn, markOf } from './ids.ts';
-export { factsOfKind, openIn, textsOfKind } from './kinds.ts';
+export { factsOfKind, lacksCrag, openIn, textsOfKind } from './kinds.ts';
 export { bodyLines, changeLines, historyLines, valueShown } from './show.ts';
