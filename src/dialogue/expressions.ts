@@ -28,7 +28,7 @@ export const expressionsSchema = z.strictObject({
     export: list,
     first: list,
     position: list,
-    at: list,
+    at: z.array(z.string().min(1)).min(6),
     sector: list,
     route: list,
     batch: list,

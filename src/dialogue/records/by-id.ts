@@ -6,7 +6,7 @@ import { around } from '../expressions.ts';
 import { mayChange, type Recorded, type Said, saying, type Tools, topicOfKind } from './context.ts';
 import { goOn, wordsOf } from './drafting.ts';
 import { hearTold } from './hearing-anchor.ts';
-import { looksLines, lookedAt } from './looks.ts';
+import { lookedAt, looksLines } from './looks.ts';
 
 /** Null where the message names no record of this chat. */
 export async function aboutRecord(tools: Tools, said: Said, text: string): Promise<Recorded | null> {
@@ -88,14 +88,15 @@ async function correction(tools: Tools, said: Said, record: ClubRecord, rest: st
   const topic = topicOfKind(kind);
   const { language } = pull.heard;
   const tells = pull.told.length + Object.keys(pull.texts).length + pull.wrong.length > 0;
-  if (kind === 'anchor' && (!tells || pull.heard.parsed.topics[0] === 'inspect')) {
-    const looked = await lookedAt(tools, said, record, rest);
+  if (kind === 'anchor') {
+    const looked = await lookedAt(tools, said, record, rest, !tells);
     if (looked !== null) return looked;
   }
   if (!tells) return { ...(await shown(tools, said, record)), language };
   const why = barred(record, said);
   if (why !== null) return saying(tools, said.session, [refusal(why, record)], { language, topic });
-  if (pull.wrong.length > 0) return saying(tools, said.session, pull.wrong, { language, topic, facts: body.facts });
+  if (pull.wrong.length > 0)
+    return saying(tools, said.session, pull.wrong, { language, topic, facts: body.facts });
   const next = withTold(body, pull.told, pull.texts);
   const clash = clashIn(tools.rules, next);
   if (clash !== null)

@@ -184,10 +184,13 @@ export async function goOnWith(
   const opens = opensPull(tools, parsed, text) || opensAnchor(tools, text) !== undefined;
   if (stillOpen(tools.rules, draft).length === 0 && opens)
     return goOn(tools, session, draft, { language, lines: [{ say: 'record-open-first' }] });
-  const nothing = pull.told.length === 0 && topic === undefined && pull.read.kind === 'notice';
+  const nothing =
+    pull.told.length + pull.wrong.length === 0 && topic === undefined && pull.read.kind === 'notice';
   if (nothing && ['ask', 'yes', 'no'].includes(parsed.act) && Object.keys(pull.texts).length === 0)
     return goOn(tools, session, draft, { language, lines: pull.read.lines });
-  const tellsNothing = pull.told.length + Object.keys(pull.texts).length === 0;
+  const toldNothing = pull.told.length + Object.keys(pull.texts).length === 0;
+  // Of an anchor a day that cannot be is told of this entry, and of nothing else.
+  const tellsNothing = toldNothing && (draft.kind === 'test' || pull.wrong.length === 0);
   const asks = text.includes('?') || (topic !== undefined && tellsNothing);
   const tells = pull.told.length + Object.keys(pull.texts).length + pull.wrong.length > 0;
   if (asks || !tells) return null;

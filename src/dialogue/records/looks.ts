@@ -67,19 +67,19 @@ export async function lookedAt(
   said: Said,
   record: ClubRecord,
   rest: string,
+  tellsNothingElse: boolean,
 ): Promise<Recorded | null> {
   const empty: RecordBody = { facts: {}, texts: { anchor: record.id, day: said.at.slice(0, 10) } };
-  const look = await hearTold(tools, rest, said, empty, null, 'inspection');
+  const look = await hearTold(tools, rest, said, empty, 'signs', 'inspection');
   const { parsed, language } = look.heard;
-  const asks = parsed.topics[0] === 'inspect' || look.told.length > 0;
+  const asks = look.told.length > 0 || (tellsNothingElse && parsed.topics[0] === 'inspect');
   if (!asks) return null;
   if (record.withdrawn)
     return saying(tools, said.session, [{ say: 'register-is-withdrawn', with: { id: record.id } }], {
       language,
       topic: 'register',
     });
-  if (look.wrong.length > 0)
-    return saying(tools, said.session, look.wrong, { language, topic: 'register' });
+  if (look.wrong.length > 0) return saying(tools, said.session, look.wrong, { language, topic: 'register' });
   const body: RecordBody = {
     facts: Object.fromEntries(look.told.map(({ fact, value }) => [fact, value])),
     texts: { ...empty.texts, ...look.texts },

@@ -33,6 +33,7 @@ interface Patterns {
   readonly whole: readonly (readonly [text: string, pattern: RegExp])[];
   readonly position: RegExp;
   readonly crag: RegExp;
+  readonly cragAfter: RegExp;
   readonly batch: RegExp;
   readonly by: RegExp;
   readonly set: RegExp;
@@ -51,8 +52,9 @@ function patternsOf(words: Words): Patterns {
       `${start}${anyOf(words.position)}\\s*(?:no\\.?|nr\\.?|n[°º]|#)?\\s*(\\d{1,3}[a-z]?)(?![\\p{L}\\p{N}])(?!\\s*(?:[x×.,]\\s*\\d|mm|cm|kn|in|["″]))`,
       'iu',
     ),
-    // A name is written large; small words after "on" are rock or use.
-    crag: new RegExp(`${start}${anyOf(words.at)}\\s+((?-i:\\p{Lu})[\\p{L}\\p{N}'’ -]+)$`, 'iu'),
+    // A name is written large; small words after "on" are rock or use, unless a position stands before them.
+    crag: new RegExp(`${start}${anyOf(words.at)}\\s+(\\p{Lu}[\\p{L}\\p{N}'’ -]+)$`, 'u'),
+    cragAfter: new RegExp(`^${anyOf(words.at)}\\s+(\\p{L}[\\p{L}\\p{N}'’ -]+)$`, 'iu'),
     batch: new RegExp(`${start}${anyOf(words.batch)}\\s+((?=[^\\s]*\\d)[\\p{L}\\p{N}/._-]+)`, 'iu'),
     by: new RegExp(`${start}${anyOf(words.by)}\\s+@?([\\p{L}\\p{N}][\\p{L}\\p{N}_.-]{1,29})\\s*$`, 'iu'),
     set: new RegExp(`${start}${anyOf(words.set)}${end}`, 'iu'),
@@ -101,7 +103,7 @@ export function placeTold(words: Words, text: string, now: string): PlaceTold {
     }
     taken('batch', patterns.batch);
     taken('crag', patterns.crag);
-    taken('position', patterns.position);
+    if (taken('position', patterns.position)) taken('crag', patterns.cragAfter);
     rest.push(part);
   }
   return { texts, rest: rest.filter((part) => part !== '').join(', '), wrongDay };

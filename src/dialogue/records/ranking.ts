@@ -44,7 +44,8 @@ interface MetalJudged {
 
 /** The metal against the place. */
 async function metalOf(tools: Tools, facts: Facts): Promise<MetalJudged> {
-  if (facts.metal === undefined) return { order: unknown, why: { say: 'register-metal-unknown' }, years: null };
+  if (facts.metal === undefined)
+    return { order: unknown, why: { say: 'register-metal-unknown' }, years: null };
   const advice = facts.environment === undefined ? null : await advised(tools, 'coating-life', facts);
   if (advice === null || advice.lacking.length > 0)
     return { order: unknown, why: { say: 'register-place-unknown' }, years: null };
@@ -108,7 +109,7 @@ async function ranked(
   return { record, order, reasons };
 }
 
-/** The newest look counts; of several on one day the worst. */
+/** The newest look counts, of several on one day the worst; but what was to be replaced does not heal by a later look. */
 async function worstLook(
   tools: Tools,
   facts: Facts,
@@ -116,9 +117,13 @@ async function worstLook(
 ): Promise<[number, Phrase | null]> {
   const newest = looks.at(-1)?.body.texts.day;
   const all = await Promise.all(
-    looks.filter(({ body }) => body.texts.day === newest).map((look) => lookOf(tools, facts, look)),
+    looks.map(async (look) => ({
+      judged: await lookOf(tools, facts, look),
+      isNewest: look.body.texts.day === newest,
+    })),
   );
-  return all.toSorted((a, b) => a[0] - b[0])[0] ?? [unlooked, null];
+  const counting = all.filter(({ judged, isNewest }) => isNewest || judged[0] === 0);
+  return counting.map(({ judged }) => judged).toSorted((a, b) => a[0] - b[0])[0] ?? [unlooked, null];
 }
 
 const before = (a: Ranked, b: Ranked): number =>

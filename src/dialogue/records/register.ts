@@ -159,7 +159,8 @@ export async function aboutRegister(tools: Tools, said: Said, text: string): Pro
   const anchors = await anchorsOf(tools, said);
   if (anchors.length > 0) {
     if (around(text, first) !== undefined) return rankedFirst(tools, said, anchors);
-    const looked = opened === undefined || looksUp ? await lookUp(tools, said, anchors, opened ?? text) : null;
+    const looked =
+      opened === undefined || looksUp ? await lookUp(tools, said, anchors, opened ?? text) : null;
     if (looked !== null) return looked;
   }
   if (opened === undefined) return null;

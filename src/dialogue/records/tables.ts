@@ -2,8 +2,8 @@
 import { setImmediate as pause } from 'node:timers/promises';
 import type { Phrase } from '../../contracts/phrase.ts';
 import type { ClubRecord, Draft, RecordBody } from '../../contracts/record.ts';
-import { anchorLayout, type Layout, testLayout } from '../../field/table/layout.ts';
 import { placeOf } from '../../field/index.ts';
+import { anchorLayout, type Layout, testLayout } from '../../field/table/layout.ts';
 import { mostBytes, type OpenTable, openTable, textOf } from '../../field/table/open.ts';
 import { type Know, readRow } from '../../field/table/row.ts';
 import { writeTable } from '../../field/table/write.ts';
@@ -57,7 +57,9 @@ const same = (body: RecordBody): string =>
   JSON.stringify([Object.entries(body.facts).toSorted(), Object.entries(body.texts).toSorted()]);
 
 /** Rows of anchors that are at one place with another row or with an anchor that is there; null for the rest. */
-function twiceAtOnePlace(standing: readonly ClubRecord[]): (body: RecordBody, number: number) => Phrase | null {
+function twiceAtOnePlace(
+  standing: readonly ClubRecord[],
+): (body: RecordBody, number: number) => Phrase | null {
   const taken = new Map<string, Phrase>();
   for (const { id, body } of standing) {
     const place = placeOf(body);
@@ -71,12 +73,7 @@ function twiceAtOnePlace(standing: readonly ClubRecord[]): (body: RecordBody, nu
   };
 }
 
-async function readRows(
-  tools: Tools,
-  said: Said,
-  table: OpenTable,
-  layout: Layout,
-): Promise<RowsRead> {
+async function readRows(tools: Tools, said: Said, table: OpenTable, layout: Layout): Promise<RowsRead> {
   const standing = await tools.records.list(said.message.chat, layout.kind);
   const twice = layout.kind === 'anchor' ? twiceAtOnePlace(standing) : () => null;
   const byId = new Map(standing.map((record) => [record.id, record]));
@@ -134,19 +131,15 @@ function rangeLine(bodies: readonly RecordBody[]): Phrase {
   return { say: 'table-range', with: { least: measure(least), most: measure(most) } };
 }
 
-async function offered(
-  tools: Tools,
-  said: Said,
-  table: OpenTable,
-  layout: Layout,
-): Promise<Recorded> {
+async function offered(tools: Tools, said: Said, table: OpenTable, layout: Layout): Promise<Recorded> {
   const topic = topicOfKind(layout.kind);
   const { session } = said;
   if (session.draft !== null)
     return goOn(tools, session, session.draft, { lines: [{ say: 'record-open-first' }] });
   const read = await readRows(tools, said, table, layout);
   const lines = rowLines(table, read);
-  if (read.bodies.length === 0) return saying(tools, session, [...lines, { say: 'table-nothing' }], { topic });
+  if (read.bodies.length === 0)
+    return saying(tools, session, [...lines, { say: 'table-nothing' }], { topic });
   const draft: Draft = { do: 'import', kind: layout.kind, bodies: read.bodies };
   return saying(
     tools,

@@ -110,7 +110,10 @@ export async function readRow(
   const lacking = layout.needed.find((id) => isLacking(rules, facts[id] ?? texts[id], id));
   if (lacking !== undefined)
     return layout.texts.includes(lacking)
-      ? { kind: 'bad', why: { say: 'register-row-lacking', with: { what: { say: `record-name-${lacking}` } } } }
+      ? {
+          kind: 'bad',
+          why: { say: 'register-row-lacking', with: { what: { say: `record-name-${lacking}` } } },
+        }
       : bad('table-row-lacking', lacking);
   const body: RecordBody = { facts, texts };
   const clash = clashIn(rules, body);
