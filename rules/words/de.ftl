@@ -1000,3 +1000,5 @@ register-age-only = Er ist { $years } Jahre alt; es gibt keine Jahre, mit denen 
 register-age-past = Er ist { $years } Jahre alt: über dem kürzeren Ende der geplanten { $low } bis { $high } Jahre.
 register-age-within = Er ist { $years } Jahre alt; geplant wird mit { $low } bis { $high } Jahren, versprochen wird nichts.
 register-first-limits = Das ist eine Reihenfolge der Arbeit nach dem, was gesagt wurde: Zeichen, Metall und Ort, Alter, Nutzung. Was nicht bekannt ist, zählt als schlechter. Ein Haken weiter unten, oder einer, der hier fehlt, ist deshalb nicht in Ordnung.
+register-sensitive = Von diesen Felsen speichere und zeige ich nur den Namen, keinen Sektor, keine Route, Stelle oder Notiz: { $names }. Was vorher eingetragen war, bleibt gespeichert, wird aber nicht mehr gezeigt. Aufheben: „/club nicht heikel …“.
+register-sheltered = Dieser Fels ist als heikel markiert: Sektor, Route, Stelle und Notiz lasse ich weg.

@@ -1003,3 +1003,5 @@ register-age-only = It is { $years } years old; there are no years to plan for.
 register-age-past = It is { $years } years old: that is past the shorter end of { $low } to { $high } years to plan for.
 register-age-within = It is { $years } years old; { $low } to { $high } years are to be planned for, never promised.
 register-first-limits = This is an order of work by what was told: signs seen, metal against place, age, use. What is not known counts as worse. An anchor further down, or missing here, is not thereby sound.
+register-sensitive = Of these crags I keep and show only the name, no sector, route, position or note: { $names }. What was written down before stays in the store, and is no longer shown. To lift it: "/club not sensitive …".
+register-sheltered = This crag is marked as sensitive: I leave out sector, route, position and note.

@@ -1003,3 +1003,5 @@ register-age-only = Tiene { $years } años; no hay años que prever.
 register-age-past = Tiene { $years } años: pasa del extremo corto de { $low } a { $high } años previstos.
 register-age-within = Tiene { $years } años; se prevén de { $low } a { $high } años, nunca se prometen.
 register-first-limits = Es un orden de trabajo según lo dicho: señales, metal y lugar, edad, uso. Lo que no se sabe cuenta como peor. Un anclaje más abajo, o que falta aquí, no por eso está sano.
+register-sensitive = De estas escuelas guardo y muestro solo el nombre, sin sector, vía, posición ni nota: { $names }. Lo anotado antes queda guardado, pero ya no se muestra. Para quitarlo: "/club no sensible …".
+register-sheltered = Esta escuela está marcada como sensible: dejo fuera sector, vía, posición y nota.

@@ -1000,3 +1000,5 @@ register-age-only = Il a { $years } ans ; il n'y a pas de durée à prévoir.
 register-age-past = Il a { $years } ans : plus que le bas de la fourchette prévue, { $low } à { $high } ans.
 register-age-within = Il a { $years } ans ; on prévoit { $low } à { $high } ans, sans jamais les promettre.
 register-first-limits = C'est un ordre de travail selon ce qui a été dit : signes vus, métal et lieu, âge, usage. Ce qui n'est pas connu compte comme pire. Un ancrage plus bas, ou absent d'ici, n'est pas sain pour autant.
+register-sensitive = De ces falaises je ne garde et ne montre que le nom, sans secteur, voie, position ni note : { $names }. Ce qui a été noté avant reste gardé, mais ne se montre plus. Pour lever : « /club pas sensible … ».
+register-sheltered = Cette falaise est marquée sensible : je laisse de côté secteur, voie, position et note.

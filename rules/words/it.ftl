@@ -1003,3 +1003,5 @@ register-age-only = Ha { $years } anni; non ci sono anni da prevedere.
 register-age-past = Ha { $years } anni: oltre l'estremo breve dei { $low }-{ $high } anni previsti.
 register-age-within = Ha { $years } anni; se ne prevedono da { $low } a { $high }, mai promessi.
 register-first-limits = È un ordine di lavoro secondo quanto detto: segni, metallo e luogo, età, uso. Ciò che non è noto conta come peggio. Un ancoraggio più in basso, o che manca qui, non è per questo sano.
+register-sensitive = Di queste falesie tengo e mostro solo il nome, senza settore, via, posizione o nota: { $names }. Quanto annotato prima resta salvato, ma non si mostra più. Per togliere: "/club non sensibile …".
+register-sheltered = Questa falesia è segnata come sensibile: tralascio settore, via, posizione e nota.

@@ -1003,3 +1003,5 @@ register-age-only = Tem { $years } anos; não há anos a prever.
 register-age-past = Tem { $years } anos: passa do limite curto de { $low } a { $high } anos previstos.
 register-age-within = Tem { $years } anos; preveem-se { $low } a { $high } anos, nunca se prometem.
 register-first-limits = É uma ordem de trabalho segundo o que foi dito: sinais, metal e lugar, idade, uso. O que não se sabe conta como pior. Uma ancoragem mais abaixo, ou que falta aqui, não está por isso sã.
+register-sensitive = Destas falésias guardo e mostro só o nome, sem setor, via, posição nem nota: { $names }. O que foi anotado antes fica guardado, mas já não se mostra. Para levantar: "/club não sensível …".
+register-sheltered = Esta falésia está marcada como sensível: deixo de fora setor, via, posição e nota.

@@ -8,6 +8,7 @@ import { noRecords, type RecordChange, type Records } from '../contracts/record.
 import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { bondFacts } from '../field/bond.ts';
+import { shelteredRecords } from '../field/index.ts';
 import type { Places } from '../places/seas.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
@@ -87,6 +88,7 @@ export class Dialogue {
       rules: desk.rules,
       ears,
       records,
+      sensitive: [],
       advise: (topic, facts) => this.#advise(topic, facts),
       cautions: (topic) => {
         // What is told of an old anchor holds for every entry of the register.
@@ -106,13 +108,20 @@ export class Dialogue {
     return this.#questions.get([topic, facts, asked], () => nextQuestion(this.desk, topic, facts, asked));
   }
 
+  #toolsFor({ sensitive }: ClubSettings): Tools {
+    return sensitive.length === 0
+      ? this.#tools
+      : { ...this.#tools, sensitive, records: shelteredRecords(this.records, sensitive) };
+  }
+
   /** `own` is the language of the member's platform; what the member asked for or wrote in comes before it. */
   async turn(before: Session, message: Message, own = 'en', club = emptyClub): Promise<Answered> {
     const { rules } = this.desk;
     const held = withClub(before, club.facts);
     const at = message.at ?? new Date().toISOString();
     const said: Said = { session: held, message, own: before.language ?? own, at };
-    const recorded = this.options.oneShot ? null : await aboutRecords(this.#tools, said);
+    const tools = this.#toolsFor(club);
+    const recorded = this.options.oneShot ? null : await aboutRecords(tools, said);
     if (recorded !== null) return this.#recorded(recorded, said, own, club);
     const { read, language, parsed } = await readMessage(
       rules,
@@ -123,7 +132,7 @@ export class Dialogue {
       this.places,
     );
     const begun =
-      parsed === undefined || this.options.oneShot ? null : await beginsRecord(this.#tools, said, parsed);
+      parsed === undefined || this.options.oneShot ? null : await beginsRecord(tools, said, parsed);
     if (begun !== null) return this.#recorded(begun, said, own, club);
     const resumed = isLater(before.at, at) && Object.keys(factsOf(rules, before)).length > 0;
     const answer = await this.#answerTo(held, read, club, message);

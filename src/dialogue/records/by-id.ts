@@ -1,6 +1,6 @@
 /** A message that names a record: shown, its history told, corrected, withdrawn. */
 import type { ClubRecord, Draft } from '../../contracts/record.ts';
-import { bodyLines, historyLines, idsIn } from '../../field/index.ts';
+import { bodyLines, historyLines, idsIn, sheltered } from '../../field/index.ts';
 import { changedFacts, changedTexts, clashIn, withTold } from '../../field/test-record.ts';
 import { around } from '../expressions.ts';
 import { mayChange, type Recorded, type Said, saying, type Tools, topicOfKind } from './context.ts';
@@ -55,7 +55,7 @@ export async function shown(tools: Tools, said: Said, record: ClubRecord): Promi
       { say: withdrawn ? 'record-shown-withdrawn' : 'record-shown', with: { id, version } },
       ...bodyLines(tools.rules, body, record.kind),
       ...(await looksLines(tools, record)),
-      ...(changes ? [{ say: `${wordsOf(record.kind)}-kept-how`, with: { id } }] : []),
+      ...(changes ? [{ say: wordsOf(record.kind, 'kept-how'), with: { id } }] : []),
     ],
     {
       facts: body.facts,
@@ -97,7 +97,7 @@ async function correction(tools: Tools, said: Said, record: ClubRecord, rest: st
   if (why !== null) return saying(tools, said.session, [refusal(why, record)], { language, topic });
   if (pull.wrong.length > 0)
     return saying(tools, said.session, pull.wrong, { language, topic, facts: body.facts });
-  const next = withTold(body, pull.told, pull.texts);
+  const next = sheltered(tools.sensitive, withTold(body, pull.told, pull.texts));
   const clash = clashIn(tools.rules, next);
   if (clash !== null)
     return saying(tools, said.session, [{ say: `record-clash-${clash}` }], {

@@ -21,7 +21,9 @@ import type { Ears } from '../hear.ts';
 export interface Tools {
   readonly rules: RuleSet;
   readonly ears: Ears;
+  /** Places of sensitive crags left out. */
   readonly records: Records;
+  readonly sensitive: readonly string[];
   readonly advise: (topic: string, facts: Facts) => Promise<Advice>;
   /** Those that belong to every answer about records of this topic. */
   readonly cautions: (topic: string) => Promise<readonly string[]>;

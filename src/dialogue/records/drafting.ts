@@ -10,6 +10,7 @@ import {
   freshId,
   lacksCrag,
   markOf,
+  sheltered,
 } from '../../field/index.ts';
 import { clashIn, emptyBody, withTold } from '../../field/test-record.ts';
 import { domain } from '../../rules/index.ts';
@@ -72,7 +73,8 @@ export async function goOn(
 }
 
 /** Texts of the register are its own where a pull is named. */
-export const wordsOf = (kind: RecordKind): string => (kind === 'test' ? 'record' : `register-${kind}`);
+export const wordsOf = (kind: RecordKind, what: 'draft' | 'draft-how' | 'withdraw' | 'kept-how'): string =>
+  kind === 'test' ? `record-${what}` : `register-${kind}-${what}`;
 
 /** What an entry is poor without is shown as not known, so that it is seen before it is kept. */
 function untold({ kind, body }: Extract<Draft, { do: 'add' }>): readonly Phrase[] {
@@ -93,20 +95,20 @@ function shownWhole({ rules }: Tools, draft: Draft): readonly Phrase[] {
   switch (draft.do) {
     case 'add':
       return [
-        { say: `${wordsOf(draft.kind)}-draft` },
+        { say: wordsOf(draft.kind, 'draft') },
         ...bodyLines(rules, draft.body, draft.kind),
         ...untold(draft),
-        { say: `${wordsOf(draft.kind)}-draft-how` },
+        { say: wordsOf(draft.kind, 'draft-how') },
       ];
     case 'correct':
       return [
         { say: 'record-correct', with: { id: draft.id } },
         ...changeLines(rules, draft.before, draft.body, draft.kind),
-        { say: `${wordsOf(draft.kind)}-draft-how` },
+        { say: wordsOf(draft.kind, 'draft-how') },
       ];
     case 'withdraw':
       return [
-        { say: `${wordsOf(draft.kind)}-withdraw`, with: { id: draft.id } },
+        { say: wordsOf(draft.kind, 'withdraw'), with: { id: draft.id } },
         ...bodyLines(rules, draft.body, draft.kind),
       ];
     case 'import':
@@ -126,6 +128,9 @@ const fixChoices = (draft: Draft) =>
           say: { say: 'choice-fix', with: { fact: { of: 'fact', id: fact } } } satisfies Phrase,
         }));
 
+const placeDropped = (before: RecordBody, after: RecordBody): boolean =>
+  Object.keys(after.texts).length < Object.keys(before.texts).length;
+
 /** Adds what was told to a draft; what cannot be changes nothing. */
 async function told(
   tools: Tools,
@@ -139,7 +144,9 @@ async function told(
     return goOn(tools, session, draft, language === undefined ? {} : { language });
   const shared = language === undefined ? {} : { language };
   if (pull.wrong.length > 0) return goOn(tools, session, draft, { ...shared, lines: pull.wrong });
-  const next = withTold(body, pull.told, pull.texts);
+  const whole = withTold(body, pull.told, pull.texts);
+  const next = sheltered(tools.sensitive, whole);
+  const lines: Phrase[] = placeDropped(whole, next) ? [{ say: 'register-sheltered' }] : [];
   const clash = clashIn(tools.rules, next);
   if (clash !== null)
     return goOn(tools, session, draft, { ...shared, lines: [{ say: `record-clash-${clash}` }] });
@@ -149,7 +156,7 @@ async function told(
     if (anchor !== null)
       return advisedOnLook(tools, session, { ...draft, body: next }, anchor, { ...shared, understood });
   }
-  return goOn(tools, session, { ...draft, body: next }, { ...shared, understood });
+  return goOn(tools, session, { ...draft, body: next }, { ...shared, understood, lines });
 }
 
 /** Begins a record with what the message tells of the pull. */
@@ -240,14 +247,16 @@ export async function keep(tools: Tools, said: Said, mark?: string): Promise<Rec
   const closed = withDraft(session, null);
   const topic = topicOfKind(draft.kind);
   if (draft.do === 'add' || draft.do === 'import') {
-    const bodies = draft.do === 'add' ? [draft.body] : draft.bodies;
+    // The crag may have been marked since this was shown.
+    const shown = draft.do === 'add' ? [draft.body] : draft.bodies;
+    const bodies = shown.map((one) => sheltered(tools.sensitive, one));
     const added = await additions(tools, said, draft.kind, bodies);
     const [first, last] = [added.at(0)?.id ?? '', added.at(-1)?.id ?? ''];
     const lines: Phrase[] =
       draft.do === 'add'
         ? [
             { say: 'record-kept', with: { id: first } },
-            { say: `${wordsOf(draft.kind)}-kept-how`, with: { id: first } },
+            { say: wordsOf(draft.kind, 'kept-how'), with: { id: first } },
           ]
         : [{ say: 'table-kept', with: { count: added.length, first, last } }];
     return saying(tools, closed, lines, { changes: added, topic, facts: bodyOf(draft)?.facts ?? {} });
@@ -256,7 +265,8 @@ export async function keep(tools: Tools, said: Said, mark?: string): Promise<Rec
   if (record === null || record.withdrawn || record.version !== draft.version)
     return saying(tools, closed, [{ say: 'record-changed-meanwhile' }], { topic });
   if (!mayChange(record, message)) return saying(tools, closed, [{ say: 'record-not-yours' }], { topic });
-  const { id, version, body } = draft;
+  const { id, version } = draft;
+  const body = sheltered(tools.sensitive, draft.body);
   const change: RecordChange =
     draft.do === 'withdraw' ? { do: 'withdraw', id, version } : { do: 'correct', id, version, body };
   const lines: Phrase[] = [

@@ -2,7 +2,7 @@
 import { setImmediate as pause } from 'node:timers/promises';
 import type { Phrase } from '../../contracts/phrase.ts';
 import type { ClubRecord, Draft, RecordBody } from '../../contracts/record.ts';
-import { placeOf } from '../../field/index.ts';
+import { placeOf, sheltered } from '../../field/index.ts';
 import { anchorLayout, type Layout, testLayout } from '../../field/table/layout.ts';
 import { mostBytes, type OpenTable, openTable, textOf } from '../../field/table/open.ts';
 import { type Know, readRow } from '../../field/table/row.ts';
@@ -86,11 +86,12 @@ async function readRows(tools: Tools, said: Said, table: OpenTable, layout: Layo
   for (const { number, cells } of table.rows) {
     // Other chats are answered in between.
     if (number % rowsAtOnce === 0) await pause();
-    const read = await readRow(tools.rules, layout, table.columns, cells, options);
-    if (read.kind === 'bad') {
-      bad.push({ say: 'table-row', with: { number, why: read.why } });
+    const row = await readRow(tools.rules, layout, table.columns, cells, options);
+    if (row.kind === 'bad') {
+      bad.push({ say: 'table-row', with: { number, why: row.why } });
       continue;
     }
+    const read = { ...row, body: sheltered(tools.sensitive, row.body) };
     const own = read.id === null ? undefined : byId.get(read.id);
     const left = count.get(same(read.body)) ?? 0;
     if (left > 0) {
