@@ -57,6 +57,8 @@ export interface ClubSettings {
   readonly units: Units | null;
   /** Rooms (topics, channels) that are answered in; empty: all. */
   readonly rooms: readonly string[];
+  /** Crags of which only the name is kept and shown. */
+  readonly sensitive: readonly string[];
 }
 
-export const emptyClub: ClubSettings = { facts: {}, language: null, units: null, rooms: [] };
+export const emptyClub: ClubSettings = { facts: {}, language: null, units: null, rooms: [], sensitive: [] };

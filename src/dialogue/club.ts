@@ -7,8 +7,9 @@ import {
   emptyClub,
   type Session,
 } from '../contracts/session.ts';
+import { foldedName } from '../field/index.ts';
 import type { RuleSet } from '../rules/index.ts';
-import type { SettingsAsked } from './expressions.ts';
+import type { SensitiveAsked, SettingsAsked } from './expressions.ts';
 
 /** Lays the club's facts under a talk: older than its first turn, so that any message overrides them. */
 export function withClub(session: Session, club: ClubFacts): Session {
@@ -39,10 +40,13 @@ export interface ClubWish {
   readonly asked: SettingsAsked;
   readonly entries: readonly Omit<Entry, 'turn'>[];
   readonly clear: boolean;
+  /** A crag to be kept to its name, or no longer. */
+  readonly sensitive?: SensitiveAsked | undefined;
 }
 
-export const wishesNothing = ({ asked, entries, clear }: ClubWish): boolean =>
+export const wishesNothing = ({ asked, entries, clear, sensitive }: ClubWish): boolean =>
   !clear &&
+  sensitive === undefined &&
   entries.length === 0 &&
   asked.language === undefined &&
   asked.units === undefined &&
@@ -51,10 +55,11 @@ export const wishesNothing = ({ asked, entries, clear }: ClubWish): boolean =>
 export function changedClub(
   rules: RuleSet,
   club: ClubSettings,
-  { asked, entries, clear }: ClubWish,
+  { asked, entries, clear, sensitive }: ClubWish,
   room: string | undefined,
 ): ClubSettings {
-  if (clear) return emptyClub;
+  // What protects a place is not lifted by the way.
+  if (clear) return { ...emptyClub, sensitive: club.sensitive };
   const here = room === undefined ? [] : [room];
   return {
     facts: { ...club.facts, ...clubFacts(rules, entries) },
@@ -66,7 +71,16 @@ export function changedClub(
         : asked.rooms === 'everywhere'
           ? []
           : [...new Set([...club.rooms, ...here])],
+    sensitive: sensitiveAfter(club.sensitive, sensitive),
   };
+}
+
+const mostSensitive = 200;
+
+function sensitiveAfter(before: readonly string[], asked: SensitiveAsked | undefined): readonly string[] {
+  if (asked === undefined) return before;
+  const others = before.filter((one) => foldedName(one) !== foldedName(asked.name));
+  return asked.on ? [...others, asked.name].slice(-mostSensitive) : others;
 }
 
 /** What is set, in words. */
@@ -81,5 +95,7 @@ export function clubLines(club: ClubSettings): readonly Phrase[] {
     lines.push({ say: 'settings-language', with: { name: { say: `language-${club.language}` } } });
   if (club.units !== null) lines.push({ say: `settings-units-${club.units}` });
   if (club.rooms.length > 0) lines.push({ say: 'settings-rooms', with: { count: club.rooms.length } });
+  if (club.sensitive.length > 0)
+    lines.push({ say: 'register-sensitive', with: { names: club.sensitive.join(', ') } });
   return [...lines, { say: 'settings-how' }];
 }

@@ -21,6 +21,22 @@ export const expressionsSchema = z.strictObject({
     pulled: list,
     stopped: list,
   }),
+  register: z.strictObject({
+    begin: list,
+    find: list,
+    all: list,
+    export: list,
+    first: list,
+    position: list,
+    at: z.array(z.string().min(1)).min(6),
+    sector: list,
+    route: list,
+    batch: list,
+    by: list,
+    set: list,
+    sensitive: list,
+    notSensitive: list,
+  }),
 });
 
 export type Expressions = z.infer<typeof expressionsSchema>;
@@ -99,6 +115,28 @@ export function referring(expressions: Expressions, text: string): Referring | u
   for (const refers of ['other', 'shade'] as const) {
     const rest = without(text, expressions.refers[refers]);
     if (rest !== undefined && rest.split(' ').length <= 5) return { refers, rest };
+  }
+  return undefined;
+}
+
+export interface SensitiveAsked {
+  readonly name: string;
+  readonly on: boolean;
+}
+
+/** "Sensitive Gannet Slab", "not sensitive Gannet Slab". */
+export function sensitiveAsked({ register }: Expressions, text: string): SensitiveAsked | undefined {
+  for (const [on, words] of [
+    [false, register.notSensitive],
+    [true, register.sensitive],
+  ] as const) {
+    const lead = words.find((one) => plain(text).startsWith(`${plain(one)} `));
+    const name = lead === undefined ? '' : text.trim().split(/\s+/).slice(lead.split(' ').length).join(' ');
+    const clean = name
+      .replaceAll(/[\p{Cc}\p{Cf}]/gu, '')
+      .replace(/^[:,\s]+/, '')
+      .trim();
+    if (/\p{L}/u.test(clean)) return { name: clean.slice(0, 60), on };
   }
   return undefined;
 }

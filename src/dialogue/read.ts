@@ -6,7 +6,7 @@ import type { Entry, Session, Units } from '../contracts/session.ts';
 import type { Places } from '../places/seas.ts';
 import { contradictions, domain, impossible, type RuleSet } from '../rules/index.ts';
 import type { ClubWish } from './club.ts';
-import { type Refers, referring, settingsIn, unitsAsked } from './expressions.ts';
+import { type Refers, referring, sensitiveAsked, settingsIn, unitsAsked } from './expressions.ts';
 import { factsOf, told, topicOf } from './fold.ts';
 import { type Ears, type Heard, hear, languageAsked } from './hear.ts';
 import { readPlace } from './place.ts';
@@ -159,6 +159,9 @@ async function settings(
   own: string,
   text: string,
 ): Promise<Read> {
+  const sensitive = sensitiveAsked(ears.expressions, text);
+  if (sensitive !== undefined)
+    return { kind: 'club', wish: { asked: { rest: '' }, entries: [], clear: false, sensitive } };
   const asked = settingsIn(ears.expressions, ears.names, text);
   const { parsed } = await hear(ears, asked.rest, own, {});
   if (parsed.act === 'forget' || parsed.act === 'restart')

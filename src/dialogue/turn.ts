@@ -9,6 +9,7 @@ import type { ReadRecording } from '../contracts/recording.ts';
 import { type ClubSettings, emptyClub, emptySession, type Session } from '../contracts/session.ts';
 import type { Question, Turn } from '../contracts/turn.ts';
 import { bondFacts } from '../field/bond.ts';
+import { shelteredRecords } from '../field/index.ts';
 import type { Places } from '../places/seas.ts';
 import { knownValues } from '../rules/index.ts';
 import { type NextQuestion, nextQuestion } from './ask.ts';
@@ -76,7 +77,7 @@ export class Dialogue {
   readonly #advices = new Memo<Advice>('advice');
   readonly #questions = new Memo<NextQuestion>('question');
   readonly #tools: Tools;
-  #cautions: Promise<readonly string[]> | undefined;
+  readonly #cautions = new Map<string, Promise<readonly string[]>>();
 
   constructor(
     readonly desk: Desk,
@@ -91,10 +92,14 @@ export class Dialogue {
       ears,
       records,
       readRecording,
+      sensitive: [],
       advise: (topic, facts) => this.#advise(topic, facts),
-      cautions: () => {
-        this.#cautions ??= cautionsOn(desk, 'pulltest-record');
-        return this.#cautions;
+      cautions: (topic) => {
+        // What is told of an old anchor holds for every entry of the register.
+        const about = topic === 'register' ? 'inspect' : 'pulltest-record';
+        const known = this.#cautions.get(about) ?? cautionsOn(desk, about);
+        this.#cautions.set(about, known);
+        return known;
       },
     };
   }
@@ -107,13 +112,20 @@ export class Dialogue {
     return this.#questions.get([topic, facts, asked], () => nextQuestion(this.desk, topic, facts, asked));
   }
 
+  #toolsFor({ sensitive }: ClubSettings): Tools {
+    return sensitive.length === 0
+      ? this.#tools
+      : { ...this.#tools, sensitive, records: shelteredRecords(this.records, sensitive) };
+  }
+
   /** `own` is the language of the member's platform; what the member asked for or wrote in comes before it. */
   async turn(before: Session, message: Message, own = 'en', club = emptyClub): Promise<Answered> {
     const { rules } = this.desk;
     const held = withClub(before, club.facts);
     const at = message.at ?? new Date().toISOString();
     const said: Said = { session: held, message, own: before.language ?? own, at };
-    const recorded = this.options.oneShot ? null : await aboutRecords(this.#tools, said);
+    const tools = this.#toolsFor(club);
+    const recorded = this.options.oneShot ? null : await aboutRecords(tools, said);
     if (recorded !== null) return this.#recorded(recorded, said, own, club);
     const { read, language, parsed } = await readMessage(
       rules,
@@ -124,7 +136,7 @@ export class Dialogue {
       this.places,
     );
     const begun =
-      parsed === undefined || this.options.oneShot ? null : await beginsRecord(this.#tools, said, parsed);
+      parsed === undefined || this.options.oneShot ? null : await beginsRecord(tools, said, parsed);
     if (begun !== null) return this.#recorded(begun, said, own, club);
     const resumed = isLater(before.at, at) && Object.keys(factsOf(rules, before)).length > 0;
     const answer = await this.#answerTo(held, read, club, message);

@@ -49,7 +49,7 @@ const familyOf = (rules: RuleSet, fact: string, value: FactValue): string => {
 };
 
 /** "Sandstone" asks for every kind of it. */
-function fits(rules: RuleSet, { fact, value, family }: Wanted, own: FactValue | undefined): boolean {
+export function fits(rules: RuleSet, { fact, value, family }: Wanted, own: FactValue | undefined): boolean {
   if (own === undefined || own === 'unknown') return false;
   if (typeof own === 'number') return own === value;
   if (own === value || String(own).startsWith(`${value}-`)) return true;

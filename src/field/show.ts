@@ -1,9 +1,10 @@
 /** Records in words: what is in them, what changed, who did what. */
 import type { FactValue } from '../contracts/facts.ts';
 import type { Phrase, PhraseArg } from '../contracts/phrase.ts';
-import type { RecordBody, RecordStep } from '../contracts/record.ts';
+import type { RecordBody, RecordKind, RecordStep } from '../contracts/record.ts';
 import type { RuleSet } from '../rules/index.ts';
-import { changedFacts, changedTexts, testFacts, testTexts } from './test-record.ts';
+import { factsOfKind, textsOfKind } from './kinds.ts';
+import { changedFacts, changedTexts } from './test-record.ts';
 
 export function valueShown(rules: RuleSet, fact: string, value: FactValue | undefined): PhraseArg {
   if (value === undefined || value === 'unknown') return { say: 'not-known' };
@@ -16,8 +17,16 @@ export function valueShown(rules: RuleSet, fact: string, value: FactValue | unde
 const name = (fact: string): PhraseArg =>
   fact === 'load_kn' ? { say: 'record-load' } : { of: 'fact', id: fact };
 
-export function bodyLines(rules: RuleSet, { facts, texts }: RecordBody): readonly Phrase[] {
-  const told = testFacts.filter((fact) => facts[fact] !== undefined);
+/** The day of a pull, of setting and of a look are words of their own. */
+const textLine = (kind: RecordKind, text: string): string =>
+  text === 'day' && kind !== 'test' ? `register-day-${kind}` : `record-text-${text}`;
+
+export function bodyLines(
+  rules: RuleSet,
+  { facts, texts }: RecordBody,
+  kind: RecordKind = 'test',
+): readonly Phrase[] {
+  const told = factsOfKind(kind).filter((fact) => facts[fact] !== undefined);
   return [
     ...told.map(
       (fact): Phrase => ({
@@ -25,13 +34,18 @@ export function bodyLines(rules: RuleSet, { facts, texts }: RecordBody): readonl
         with: { fact: name(fact), value: valueShown(rules, fact, facts[fact]) },
       }),
     ),
-    ...testTexts.flatMap((text): Phrase[] =>
-      texts[text] === undefined ? [] : [{ say: `record-text-${text}`, with: { text: texts[text] } }],
+    ...textsOfKind(kind).flatMap((text): Phrase[] =>
+      texts[text] === undefined ? [] : [{ say: textLine(kind, text), with: { text: texts[text] } }],
     ),
   ];
 }
 
-export function changeLines(rules: RuleSet, before: RecordBody, after: RecordBody): readonly Phrase[] {
+export function changeLines(
+  rules: RuleSet,
+  before: RecordBody,
+  after: RecordBody,
+  kind: RecordKind = 'test',
+): readonly Phrase[] {
   return [
     ...changedFacts(before, after).map(
       (change): Phrase => ({
@@ -46,16 +60,23 @@ export function changeLines(rules: RuleSet, before: RecordBody, after: RecordBod
     ...changedTexts(before, after).map(
       (change): Phrase => ({
         say: 'record-change',
-        with: { fact: { say: `record-name-${change.text}` }, before: change.before, after: change.after },
+        with: { fact: { say: nameOfText(kind, change.text) }, before: change.before, after: change.after },
       }),
     ),
   ];
 }
 
+const nameOfText = (kind: RecordKind, text: string): string =>
+  text === 'day' && kind !== 'test' ? `register-name-day-${kind}` : `record-name-${text}`;
+
 /** "2027-05-02 09:00 UTC": the same for everybody. */
 const moment = (at: string): string => `${new Date(at).toISOString().slice(0, 16).replace('T', ' ')} UTC`;
 
-export function historyLines(rules: RuleSet, steps: readonly RecordStep[]): readonly Phrase[] {
+export function historyLines(
+  rules: RuleSet,
+  steps: readonly RecordStep[],
+  kind: RecordKind = 'test',
+): readonly Phrase[] {
   return steps.flatMap((step, index): Phrase[] => {
     const by: PhraseArg = step.by ?? { say: 'record-by-forgotten' };
     const head: Phrase = {
@@ -63,7 +84,7 @@ export function historyLines(rules: RuleSet, steps: readonly RecordStep[]): read
       with: { version: step.version, by, at: moment(step.at) },
     };
     const before = steps[index - 1];
-    if (step.did === 'added') return [head, ...bodyLines(rules, step.body)];
-    return before === undefined ? [head] : [head, ...changeLines(rules, before.body, step.body)];
+    if (step.did === 'added') return [head, ...bodyLines(rules, step.body, kind)];
+    return before === undefined ? [head] : [head, ...changeLines(rules, before.body, step.body, kind)];
   });
 }

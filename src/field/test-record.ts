@@ -27,7 +27,7 @@ export const testFacts = [
 ] as const;
 
 /** What is only words; `day` is the day of the pull, "2027-05-02". */
-export const testTexts = ['day', 'crag', 'route', 'batch', 'note'] as const;
+export const testTexts = ['day', 'crag', 'sector', 'route', 'batch', 'note'] as const;
 export type TextColumn = (typeof testTexts)[number];
 
 export const emptyBody: RecordBody = { facts: {}, texts: {} };
@@ -42,7 +42,7 @@ export const factsOfBody = ({ facts }: RecordBody): Facts =>
       .map(([id, value]) => [id, { value, from: 'said' }]),
   );
 
-const familyOf = (rules: RuleSet, body: RecordBody): string =>
+export const familyOf = (rules: RuleSet, body: RecordBody): string =>
   situation(rules, factsOfBody(body)).anchor_family ?? 'unknown';
 
 const glued = ['adhesive-steel', 'adhesive-rock', 'combined'];

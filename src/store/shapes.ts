@@ -40,6 +40,7 @@ const settingsSchema = z.strictObject({
   language: z.string().nullable(),
   units,
   rooms: z.array(z.string()),
+  sensitive: z.array(z.string()).default([]),
 });
 
 const bodySchema: z.ZodType<RecordBody> = z.strictObject({
@@ -86,7 +87,7 @@ export function clubIn(row: { facts: string; settings: string | null }): ClubSet
   const settings = settingsSchema.safeParse(JSON.parse(row.settings ?? 'null'));
   return {
     facts: facts.success ? facts.data : {},
-    ...(settings.success ? settings.data : { language: null, units: null, rooms: [] }),
+    ...(settings.success ? settings.data : { language: null, units: null, rooms: [], sensitive: [] }),
   };
 }
 

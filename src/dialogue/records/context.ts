@@ -3,21 +3,31 @@ import type { Advice } from '../../contracts/advice.ts';
 import type { Facts, FactValue } from '../../contracts/facts.ts';
 import type { Message } from '../../contracts/message.ts';
 import type { Phrase } from '../../contracts/phrase.ts';
-import type { ClubRecord, Draft, RecordBody, RecordChange, Records } from '../../contracts/record.ts';
+import type {
+  ClubRecord,
+  Draft,
+  RecordBody,
+  RecordChange,
+  RecordKind,
+  Records,
+} from '../../contracts/record.ts';
 import type { ReadRecording } from '../../contracts/recording.ts';
 import type { Session } from '../../contracts/session.ts';
 import type { Outcome, Question } from '../../contracts/turn.ts';
-import { markOf } from '../../field/index.ts';
-import { openFacts, valuesToTap } from '../../field/test-record.ts';
+import { markOf, openIn } from '../../field/index.ts';
+import { valuesToTap } from '../../field/test-record.ts';
 import type { RuleSet } from '../../rules/index.ts';
 import type { Ears } from '../hear.ts';
 
 export interface Tools {
   readonly rules: RuleSet;
   readonly ears: Ears;
+  /** Places of sensitive crags left out. */
   readonly records: Records;
+  readonly sensitive: readonly string[];
   readonly advise: (topic: string, facts: Facts) => Promise<Advice>;
-  readonly cautions: () => Promise<readonly string[]>;
+  /** Those that belong to every answer about records of this topic. */
+  readonly cautions: (topic: string) => Promise<readonly string[]>;
   /** Null where no load cell's files are read. */
   readonly readRecording: ReadRecording | null;
 }
@@ -44,6 +54,10 @@ export interface Recorded {
   readonly language?: string;
 }
 
+const testTopic = 'pulltest-record';
+
+export const topicOfKind = (kind: RecordKind): string => (kind === 'test' ? testTopic : 'register');
+
 const plainOutcome: RecordOutcome = {
   kind: 'record',
   lines: [],
@@ -66,8 +80,8 @@ export async function saying(
   const { topic, facts, understood, missing, changes, language, ...outcome } = more;
   return {
     session,
-    outcome: { ...plainOutcome, lines, cautions: await tools.cautions(), ...outcome },
-    topic: topic ?? 'pulltest-record',
+    outcome: { ...plainOutcome, lines, cautions: await tools.cautions(topic ?? testTopic), ...outcome },
+    topic: topic ?? testTopic,
     facts: facts ?? {},
     understood: understood ?? [],
     missing: missing ?? [],
@@ -91,7 +105,7 @@ export const bodyOf = (draft: Draft | null): RecordBody | null =>
   draft === null || draft.do === 'import' ? null : draft.body;
 
 export const stillOpen = (rules: RuleSet, draft: Draft): readonly string[] =>
-  draft.do === 'add' ? openFacts(rules, draft.body) : [];
+  draft.do === 'add' ? openIn(rules, draft.kind, draft.body) : [];
 
 /** Whoever wrote it down, and those who look after the group. */
 export const mayChange = ({ author }: ClubRecord, { user, admin }: Message): boolean =>

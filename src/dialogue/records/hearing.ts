@@ -1,11 +1,11 @@
 /** What a message tells of one pull: facts, words, and the day. Assumed readings do not count: a record holds what was said. */
 import type { FactValue } from '../../contracts/facts.ts';
 import type { Phrase } from '../../contracts/phrase.ts';
-import type { RecordBody } from '../../contracts/record.ts';
+import type { RecordBody, RecordKind } from '../../contracts/record.ts';
 import { type Entry, emptySession, type Session } from '../../contracts/session.ts';
-import { dayIn, isFuture } from '../../field/index.ts';
+import { dayIn, isFuture, textsOfKind } from '../../field/index.ts';
 import { columnNamed } from '../../field/table/words.ts';
-import { isTestFact, modeOfRow, testTexts } from '../../field/test-record.ts';
+import { isTestFact, modeOfRow } from '../../field/test-record.ts';
 import { impossible } from '../../rules/index.ts';
 import { type ForceUnit, forceUnits, toKn } from '../../units/convert.ts';
 import { around } from '../expressions.ts';
@@ -43,11 +43,15 @@ export function talkOf(body: RecordBody, pending: string | null): Session {
 }
 
 /** "crag: Gull Wall, note: dust in the hole": words by their column; a note goes on to the end. */
-function textsIn(tools: Tools, text: string): { rest: string; texts: Record<string, string> } {
+export function textsIn(
+  tools: Tools,
+  text: string,
+  kind: RecordKind,
+): { rest: string; texts: Record<string, string> } {
   const texts: Record<string, string> = {};
   const wordColumn = (name: string): string | undefined => {
     const column = columnNamed(tools.ears.tables, name);
-    return column !== 'day' && (testTexts as readonly string[]).includes(column ?? '') ? column : undefined;
+    return column !== 'day' && textsOfKind(kind).includes(column ?? '') ? column : undefined;
   };
   const rest: string[] = [];
   let note = false;
@@ -111,7 +115,7 @@ export async function hearPull(
   pending: string | null,
 ): Promise<ToldOfPull> {
   const { rules, ears } = tools;
-  const { rest, texts } = textsIn(tools, text);
+  const { rest, texts } = textsIn(tools, text, 'test');
   const day = dayIn(rest);
   const { parsed, language } = await hear(
     ears,

@@ -1,6 +1,7 @@
 /** The club's own records in the talk: which messages are about them, and what comes of those. */
 
 import { markOf } from '../../field/index.ts';
+import { anchorLayout } from '../../field/table/layout.ts';
 import { around } from '../expressions.ts';
 import { settledElsewhere } from '../read.ts';
 import type { Parsed } from '../understand/index.ts';
@@ -10,6 +11,7 @@ import { begin, dropped, fix, goOn, goOnWith, keep, tapped } from './drafting.ts
 import { tellsOfPull, withLoad } from './hearing.ts';
 import { aboutOurs } from './ours.ts';
 import { notePull } from './recordings.ts';
+import { aboutRegister, registerAsked } from './register.ts';
 import { exported, tableIn } from './tables.ts';
 
 /** As many other words as such a message may have. */
@@ -29,6 +31,7 @@ async function pressed(tools: Tools, said: Said, press: string): Promise<Recorde
   const [kind, what = '', name = '', version = ''] = press.split(':');
   if (kind === 'f') return tapped(tools, said, press);
   if (kind === 't' && what === 'pulltest-record') return begin(tools, said, '');
+  if (kind === 't' && what === 'register') return registerAsked(tools, said, '');
   if (kind !== 'r') return null;
   const { draft } = session;
   const stale = (): Promise<Recorded> => saying(tools, session, [{ say: 'button-old' }]);
@@ -65,7 +68,13 @@ export async function aboutRecords(tools: Tools, said: Said): Promise<Recorded |
   if (draft !== null && only(text, confirms)) return keep(tools, said);
   if (draft !== null && only(text, records.drop)) return dropped(tools, said);
   if (around(text, records.export) !== undefined && !/\d/.test(text)) return exported(tools, said);
-  const named = (await aboutRecord(tools, said, text)) ?? (await aboutOurs(tools, said, text));
+  const { register } = tools.ears.expressions;
+  if (around(text, register.export) !== undefined && !/\d/.test(text))
+    return exported(tools, said, anchorLayout);
+  const named =
+    (await aboutRecord(tools, said, text)) ??
+    (await aboutRegister(tools, said, text)) ??
+    (await aboutOurs(tools, said, text));
   if (named !== null) return named;
   if (draft === null || command.test(text)) return null;
   return goOnWith(tools, said, draft, text);
@@ -75,6 +84,7 @@ export async function aboutRecords(tools: Tools, said: Said): Promise<Recorded |
 export async function beginsRecord(tools: Tools, said: Said, parsed: Parsed): Promise<Recorded | null> {
   const { session, message } = said;
   const { text = '' } = message;
+  if (parsed.topics[0] === 'register') return registerAsked(tools, said, text);
   if (!tellsOfPull(tools, withLoad(parsed), text)) return null;
   if (session.draft !== null)
     return goOn(tools, session, session.draft, { lines: [{ say: 'record-open-first' }] });

@@ -1,13 +1,14 @@
-/** Tables of pulls: a file or a paste read row by row and kept only when confirmed; all records as a file to take away. */
+/** Tables of records: a file or a paste read row by row and kept only when confirmed; all records as a file to take away. */
 import { setImmediate as pause } from 'node:timers/promises';
 import type { Phrase } from '../../contracts/phrase.ts';
 import type { ClubRecord, Draft, RecordBody } from '../../contracts/record.ts';
-import { testLayout } from '../../field/table/layout.ts';
+import { placeOf, sheltered } from '../../field/index.ts';
+import { anchorLayout, type Layout, testLayout } from '../../field/table/layout.ts';
 import { mostBytes, type OpenTable, openTable, textOf } from '../../field/table/open.ts';
 import { type Know, readRow } from '../../field/table/row.ts';
 import { writeTable } from '../../field/table/write.ts';
 import type { Understand } from '../hear.ts';
-import { confirmChoices, type Recorded, type Said, saying, type Tools } from './context.ts';
+import { confirmChoices, type Recorded, type Said, saying, type Tools, topicOfKind } from './context.ts';
 import { goOn } from './drafting.ts';
 import { recordingIn } from './recordings.ts';
 
@@ -61,8 +62,26 @@ interface RowsRead {
 const same = (body: RecordBody): string =>
   JSON.stringify([Object.entries(body.facts).toSorted(), Object.entries(body.texts).toSorted()]);
 
-async function readRows(tools: Tools, said: Said, table: OpenTable): Promise<RowsRead> {
-  const standing = await tools.records.list(said.message.chat, testLayout.kind);
+/** Rows of anchors that are at one place with another row or with an anchor that is there; null for the rest. */
+function twiceAtOnePlace(
+  standing: readonly ClubRecord[],
+): (body: RecordBody, number: number) => Phrase | null {
+  const taken = new Map<string, Phrase>();
+  for (const { id, body } of standing) {
+    const place = placeOf(body);
+    if (place !== null) taken.set(place, { say: 'register-row-twice', with: { id } });
+  }
+  return (body, number) => {
+    const place = placeOf(body);
+    const there = place === null ? undefined : taken.get(place);
+    if (place !== null) taken.set(place, there ?? { say: 'register-row-same', with: { number } });
+    return there ?? null;
+  };
+}
+
+async function readRows(tools: Tools, said: Said, table: OpenTable, layout: Layout): Promise<RowsRead> {
+  const standing = await tools.records.list(said.message.chat, layout.kind);
+  const twice = layout.kind === 'anchor' ? twiceAtOnePlace(standing) : () => null;
   const byId = new Map(standing.map((record) => [record.id, record]));
   const count = new Map<string, number>();
   for (const { body } of standing) count.set(same(body), (count.get(same(body)) ?? 0) + 1);
@@ -73,11 +92,12 @@ async function readRows(tools: Tools, said: Said, table: OpenTable): Promise<Row
   for (const { number, cells } of table.rows) {
     // Other chats are answered in between.
     if (number % rowsAtOnce === 0) await pause();
-    const read = await readRow(tools.rules, testLayout, table.columns, cells, options);
-    if (read.kind === 'bad') {
-      bad.push({ say: 'table-row', with: { number, why: read.why } });
+    const row = await readRow(tools.rules, layout, table.columns, cells, options);
+    if (row.kind === 'bad') {
+      bad.push({ say: 'table-row', with: { number, why: row.why } });
       continue;
     }
+    const read = { ...row, body: sheltered(tools.sensitive, row.body) };
     const own = read.id === null ? undefined : byId.get(read.id);
     const left = count.get(same(read.body)) ?? 0;
     if (left > 0) {
@@ -88,7 +108,11 @@ async function readRows(tools: Tools, said: Said, table: OpenTable): Promise<Row
         say: 'table-row',
         with: { number, why: { say: 'table-row-differs', with: { id: own.id } } },
       });
-    else bodies.push(read.body);
+    else {
+      const why = twice(read.body, number);
+      if (why === null) bodies.push(read.body);
+      else bad.push({ say: 'table-row', with: { number, why } });
+    }
   }
   return { bodies, bad, there };
 }
@@ -114,19 +138,25 @@ function rangeLine(bodies: readonly RecordBody[]): Phrase {
   return { say: 'table-range', with: { least: measure(least), most: measure(most) } };
 }
 
-async function offered(tools: Tools, said: Said, table: OpenTable): Promise<Recorded> {
+async function offered(tools: Tools, said: Said, table: OpenTable, layout: Layout): Promise<Recorded> {
+  const topic = topicOfKind(layout.kind);
   const { session } = said;
   if (session.draft !== null)
     return goOn(tools, session, session.draft, { lines: [{ say: 'record-open-first' }] });
-  const read = await readRows(tools, said, table);
+  const read = await readRows(tools, said, table, layout);
   const lines = rowLines(table, read);
-  if (read.bodies.length === 0) return saying(tools, session, [...lines, { say: 'table-nothing' }]);
-  const draft: Draft = { do: 'import', kind: testLayout.kind, bodies: read.bodies };
+  if (read.bodies.length === 0)
+    return saying(tools, session, [...lines, { say: 'table-nothing' }], { topic });
+  const draft: Draft = { do: 'import', kind: layout.kind, bodies: read.bodies };
   return saying(
     tools,
     { ...session, turn: session.turn + 1, draft, pending: null },
-    [...lines, rangeLine(read.bodies), { say: 'table-ready', with: { count: read.bodies.length } }],
-    { choices: confirmChoices(draft) },
+    [
+      ...lines,
+      ...(layout.kind === 'test' ? [rangeLine(read.bodies)] : []),
+      { say: 'table-ready', with: { count: read.bodies.length } },
+    ],
+    { choices: confirmChoices(draft), topic },
   );
 }
 
@@ -138,14 +168,18 @@ export async function tableIn(tools: Tools, said: Said): Promise<Recorded | null
   return text === undefined || text.length > mostBytes ? null : openedTable(tools, said, text);
 }
 
+/** A table of pulls or of anchors, told apart by its heading. */
 async function openedTable(tools: Tools, said: Said, content: string): Promise<Recorded | null> {
-  const opened = openTable(tools.rules, tools.ears.tables, testLayout, content);
-  if (opened.kind === 'other') return null;
-  if (opened.kind === 'refused') return saying(tools, said.session, [opened.why]);
-  return offered(tools, said, opened.table);
+  for (const layout of [testLayout, anchorLayout]) {
+    const opened = openTable(tools.rules, tools.ears.tables, layout, content);
+    if (opened.kind === 'refused')
+      return saying(tools, said.session, [opened.why], { topic: topicOfKind(layout.kind) });
+    if (opened.kind === 'table') return offered(tools, said, opened.table, layout);
+  }
+  return null;
 }
 
-/** The content tells a table of pulls, whose heading is known, from the recording of a load cell. */
+/** The content tells a table, whose heading is known, from the recording of a load cell. */
 async function fileIn(tools: Tools, said: Said, file: SentFile): Promise<Recorded | null> {
   const bytes = Buffer.from(file.base64, 'base64');
   const named = isNamedTable(file.name);
@@ -155,23 +189,29 @@ async function fileIn(tools: Tools, said: Said, file: SentFile): Promise<Recorde
     if (table !== null) return table;
   } else if (named) {
     const head = textOf(bytes.subarray(0, headBytes));
-    const opened = head === null ? null : openTable(tools.rules, tools.ears.tables, testLayout, head);
-    if (opened !== null && opened.kind !== 'other')
-      return saying(tools, said.session, [{ say: 'table-too-large' }]);
+    const isTable =
+      head !== null &&
+      [testLayout, anchorLayout].some(
+        (layout) => openTable(tools.rules, tools.ears.tables, layout, head).kind !== 'other',
+      );
+    if (isTable) return saying(tools, said.session, [{ say: 'table-too-large' }]);
   }
   return recordingIn(tools, said, file.name, bytes, named);
 }
 
-/** Every standing pull of the chat, as a file. */
-export async function exported(tools: Tools, said: Said): Promise<Recorded> {
-  const records: readonly ClubRecord[] = await tools.records.list(said.message.chat, testLayout.kind);
-  if (records.length === 0) return saying(tools, said.session, [{ say: 'ours-none' }]);
-  const csv = writeTable(tools.rules, tools.ears.tables, testLayout, records, said.own);
+/** Every standing record of a kind in the chat, as a file. */
+export async function exported(tools: Tools, said: Said, layout: Layout = testLayout): Promise<Recorded> {
+  const anchors = layout.kind === 'anchor';
+  const topic = topicOfKind(layout.kind);
+  const records: readonly ClubRecord[] = await tools.records.list(said.message.chat, layout.kind);
+  if (records.length === 0)
+    return saying(tools, said.session, [{ say: anchors ? 'register-none' : 'ours-none' }], { topic });
+  const csv = writeTable(tools.rules, tools.ears.tables, layout, records, said.own);
   const file = {
-    name: `pull-tests-${said.at.slice(0, 10)}.csv`,
+    name: `${anchors ? 'anchors' : 'pull-tests'}-${said.at.slice(0, 10)}.csv`,
     mime: 'text/csv',
     base64: Buffer.from(csv, 'utf8').toString('base64'),
-    alt: { say: 'table-exported', with: { count: records.length } },
+    alt: { say: anchors ? 'register-exported' : 'table-exported', with: { count: records.length } },
   };
-  return saying(tools, said.session, [file.alt, { say: 'table-exported-how' }], { files: [file] });
+  return saying(tools, said.session, [file.alt, { say: 'table-exported-how' }], { files: [file], topic });
 }

@@ -1,6 +1,6 @@
 /** Which columns a table of one kind of record has. A register of anchors is another layout, not other code. */
 import type { RecordKind } from '../../contracts/record.ts';
-import { testFacts, testTexts } from '../test-record.ts';
+import { factsOfKind, textsOfKind } from '../kinds.ts';
 
 export interface Layout {
   readonly kind: RecordKind;
@@ -16,9 +16,19 @@ export interface Layout {
 
 export const testLayout: Layout = {
   kind: 'test',
-  facts: testFacts,
-  texts: testTexts,
+  facts: factsOfKind('test'),
+  texts: textsOfKind('test'),
   needed: ['load_kn'],
   atLeast: 2,
   alsoAs: { load_kn: 'pulls_kn' },
+};
+
+/** Of an old anchor the kind is often not known: the cell may say so, but a place it must have. */
+export const anchorLayout: Layout = {
+  kind: 'anchor',
+  facts: factsOfKind('anchor'),
+  texts: textsOfKind('anchor'),
+  needed: ['crag', 'anchor'],
+  atLeast: 1,
+  alsoAs: {},
 };

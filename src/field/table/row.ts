@@ -3,6 +3,7 @@ import type { FactValue } from '../../contracts/facts.ts';
 import type { Phrase } from '../../contracts/phrase.ts';
 import type { RecordBody } from '../../contracts/record.ts';
 import { domain, impossible, type RuleSet } from '../../rules/index.ts';
+import { isSpan } from '../anchor.ts';
 import { dayIn, isFuture } from '../days.ts';
 import { clashIn } from '../test-record.ts';
 import type { Layout } from './layout.ts';
@@ -42,12 +43,13 @@ function numberOf(rules: RuleSet, layout: Layout, { id, unit }: Column, text: st
   return rounded;
 }
 
-function textOfCell(id: string, text: string, now: string): string | RowRead {
+function textOfCell(layout: Layout, id: string, text: string, now: string): string | RowRead {
   const clean = text
     .replaceAll(/[\p{Cc}\p{Cf}]/gu, ' ')
     .replaceAll(/\s+/g, ' ')
     .trim();
   if (id !== 'day') return clean.slice(0, longestText);
+  if (layout.kind === 'anchor' && isSpan(clean, now)) return clean;
   const day = dayIn(clean);
   if (day?.kind !== 'day' || day.text !== clean)
     return { kind: 'bad', why: { say: 'table-row-day', with: { text: shown(text) } } };
@@ -69,6 +71,10 @@ async function factOf(
   if (domain(rules, id).includes(text)) return text;
   return (await know(id, text)) ?? bad('table-row-value', id, text);
 }
+
+/** A number that is not known says nothing; of a kind it is a fact that nobody knows it. */
+const isLacking = (rules: RuleSet, value: FactValue | undefined, id: string): boolean =>
+  value === undefined || value === '' || (value === 'unknown' && rules.facts.get(id)?.kind === 'number');
 
 const isBad = (read: FactValue | RowRead): read is RowRead => typeof read === 'object' && 'kind' in read;
 
@@ -92,7 +98,7 @@ export async function readRow(
     const { id } = column;
     if (id === 'id') named = text.toLowerCase();
     else if (layout.texts.includes(id)) {
-      const read = textOfCell(id, text, options.now);
+      const read = textOfCell(layout, id, text, options.now);
       if (typeof read !== 'string') return read;
       texts[id] = read;
     } else {
@@ -101,8 +107,14 @@ export async function readRow(
       facts[id] = read;
     }
   }
-  const lacking = layout.needed.find((id) => facts[id] === undefined || facts[id] === 'unknown');
-  if (lacking !== undefined) return bad('table-row-lacking', lacking);
+  const lacking = layout.needed.find((id) => isLacking(rules, facts[id] ?? texts[id], id));
+  if (lacking !== undefined)
+    return layout.texts.includes(lacking)
+      ? {
+          kind: 'bad',
+          why: { say: 'register-row-lacking', with: { what: { say: `record-name-${lacking}` } } },
+        }
+      : bad('table-row-lacking', lacking);
   const body: RecordBody = { facts, texts };
   const clash = clashIn(rules, body);
   if (clash !== null) return { kind: 'bad', why: { say: `table-row-clash-${clash}` } };
