@@ -107,7 +107,7 @@ export function readMeasures(
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
   // They may overlap: in "in a hole diameter 16" one cue ends where the next begins.
-  const cues = language.roles.either(words);
+  const cues = language.roles.either(words).filter((cue) => !isInFiller(cue));
   const timed = readTimed(all, words, language);
   // "Between the two bolts" counts nothing.
   const plain = untimed(all, timed).filter(
@@ -227,6 +227,14 @@ export function readMeasures(
     for (const celsius of said) collector.put('temperature_c', celsius, from, to, null);
   const mentions = turnedDown(collector.mentions, words, language);
   return { mentions, problems: collector.problems, naming };
+
+  /** "A bit over 12 mm": this bit drills no hole. */
+  function isInFiller({ from, to }: Match<RoleCue>): boolean {
+    return [from - 1, from].some((at) => {
+      const filler = language.fillers.longest(words, at);
+      return filler !== null && filler.to >= to && filler.to - filler.from > to - from;
+    });
+  }
 
   /** "Hole 18 mm diameter", "loch ø16": the diameter is that of the hole, if nothing stands between. */
   function ofNamedHole(from: number, cue: Match<RoleCue>): boolean {
