@@ -10,10 +10,12 @@ import type { Mention } from './mention.ts';
 import type { UnderstandContext } from './parsed.ts';
 import type { Match, PhraseTree, Word } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
+import { exactOf, restated, turnedDown } from './restated.ts';
 import { assignRoles } from './roles.ts';
 import { readRows } from './rows.ts';
 import type { Item } from './sizes.ts';
 import { readTimed, untimed } from './timed.ts';
+import { readWarmth } from './warmth.ts';
 
 const LENGTHS = new Set([
   'diameter_mm',
@@ -98,12 +100,14 @@ export function readMeasures(
   values: readonly Mention[],
   facts: FactsView,
   context: UnderstandContext,
+  /** Where "no wait" ends. */
+  correctedAt: number | null = null,
 ): Measured {
   const collector = new Collector(facts, textOf);
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
   // They may overlap: in "in a hole diameter 16" one cue ends where the next begins.
-  const cues = language.roles.either(words);
+  const cues = language.roles.either(words).filter((cue) => !isInFiller(cue));
   const timed = readTimed(all, words, language);
   // "Between the two bolts" counts nothing.
   const plain = untimed(all, timed).filter(
@@ -113,9 +117,10 @@ export function readMeasures(
   );
   const legs = legAngles(plain, cues);
   const { rows, claimed } = readRows(plain, words, language, context.pending);
-  const items = plain.filter(
+  const free = plain.filter(
     (item) => item.kind === 'size' || !(legs.includes(item.quantity) || claimed.has(item.quantity)),
   );
+  const items = readWarmth(free, words, language, cues);
   const holeNamed = cues.some((cue) => cue.said.some(({ role }) => role === 'hole_diameter_mm'));
   const doubtOf = (role: string, item: Item): number | null => {
     const condition = language.onlyWith.get(role);
@@ -177,6 +182,8 @@ export function readMeasures(
     else if (told.role === 'size') collector.lone(quantity);
     else if (told.role === 'air' && moist) collector.quantity('air_temperature_c', quantity);
     else if (told.role === 'air') airs.push(quantity);
+    else if (told.role === 'diameter_mm' && ofNamedHole(quantity.from, told.cue))
+      collector.quantity('hole_diameter_mm', quantity);
     else collector.quantity(told.role, quantity);
   }
 
@@ -185,7 +192,10 @@ export function readMeasures(
       ? context.pending
       : null;
   const askedUnit = asked === null ? '' : collector.unitOf(asked);
-  const answers = open.filter(({ unit }) => unit === null || inFactUnit(1, unit, askedUnit) !== null);
+  const answers = exactOf(
+    open.filter(({ unit }) => unit === null || inFactUnit(1, unit, askedUnit) !== null),
+    ({ low, unit }) => inFactUnit(low, unit, askedUnit) ?? low,
+  );
   const airNamed = cues.some((cue) => cue.said.some(({ role }) => role === 'air'));
   const weighed =
     [...collector.mentions, ...values].some(({ fact }) => WEIGHED.has(fact)) || open.some(isAngle);
@@ -197,7 +207,9 @@ export function readMeasures(
   const priced = money.length > 0 || collector.mentions.some(({ fact }) => fact === 'unit_cost');
   for (const quantity of open) {
     const beside = besideOf(quantity);
-    if (asked !== null && (answers.length === 1 || manyAsked) && answers.includes(quantity))
+    const anew = restated(quantity, collector.mentions, correctedAt);
+    if (anew !== null && collector.isPossible(anew, quantity)) collector.quantity(anew, quantity);
+    else if (asked !== null && (answers.length === 1 || manyAsked) && answers.includes(quantity))
       collector.quantity(asked, quantity);
     else if (isPrice(quantity)) collector.quantity('unit_cost', quantity);
     else if (beside !== undefined) collector.quantity(beside, quantity);
@@ -213,7 +225,26 @@ export function readMeasures(
   readSpan();
   for (const { from, to, said } of language.temperatures.all(words))
     for (const celsius of said) collector.put('temperature_c', celsius, from, to, null);
-  return { mentions: collector.mentions, problems: collector.problems, naming };
+  const mentions = turnedDown(collector.mentions, words, language);
+  return { mentions, problems: collector.problems, naming };
+
+  /** "A bit over 12 mm": this bit drills no hole. */
+  function isInFiller({ from, to }: Match<RoleCue>): boolean {
+    return [from - 1, from].some((at) => {
+      const filler = language.fillers.longest(words, at);
+      return filler !== null && filler.to >= to && filler.to - filler.from > to - from;
+    });
+  }
+
+  /** "Hole 18 mm diameter", "loch ø16": the diameter is that of the hole, if nothing stands between. */
+  function ofNamedHole(from: number, cue: Match<RoleCue>): boolean {
+    const start = Math.min(from, cue.from);
+    return cues.some(
+      ({ to, said }) =>
+        said.some(({ role, side }) => role === 'hole_diameter_mm' && side === 'before') &&
+        (to === start || (to === start - 1 && [':', '='].includes(words[to]?.text ?? ''))),
+    );
+  }
 
   /** "35 twin-leg bolts". */
   function pluralAhead(from: number): boolean {

@@ -48,6 +48,10 @@ function unitAt(
   // "10x80" is a size, "20x bolts" a count.
   const size = next?.kind === 'number' || (next !== undefined && language.thread.covers([next]));
   if (size && language.by.covers(words.slice(numeral.to, match.to))) return null;
+  // "⌀16 M12": the letter belongs to the number behind it.
+  if (next?.glued && next.kind === 'number' && !words[numeral.to]?.glued) {
+    if (language.thread.covers(words.slice(numeral.to, match.to))) return null;
+  }
   const first = words[numeral.to];
   const weak = language.weakUnits.longest(words, numeral.to, true);
   if (

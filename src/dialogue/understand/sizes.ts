@@ -21,6 +21,8 @@ export type Item =
 /** Shorter than this, the second number is not the length of a bolt. */
 export const SHORTEST = 20;
 
+const OF_BOLTS: ReadonlySet<string> = new Set(['anchor', 'shank', 'metal']);
+
 const isLength = (quantity: Quantity): boolean =>
   ['length', 'bare'].includes(dimensionOf(quantity.unit)) &&
   !quantity.negative &&
@@ -122,8 +124,21 @@ function counted(item: Item, next: Item | undefined, words: readonly Word[], lan
   const { quantity } = item;
   const start = next.kind === 'size' ? next.size.from : next.quantity.from;
   const threads = words.slice(quantity.to, start);
-  if (threads.length > 0 && !language.thread.covers(threads)) return item;
+  const described = next.kind === 'size' && describes(threads, language);
+  if (threads.length > 0 && !described && !language.thread.covers(threads)) return item;
   const plural = next.kind === 'quantity' && language.plural.longest(words, next.quantity.to) !== null;
   const lone = next.kind === 'quantity' && (next.quantity.unit !== null || next.quantity.thread) && plural;
   return next.kind === 'size' || lone ? { kind: 'quantity', quantity: { ...quantity, unit: 'pcs' } } : item;
+}
+
+/** "40 twin-leg 10x100": nothing but words about the bolts, which do not part them from their number. */
+function describes(words: readonly Word[], language: Language): boolean {
+  const ofBolts = (at: number): number | null => {
+    const match = language.values.longest(words, at);
+    const told = match?.said.every((saying) => 'fact' in saying && OF_BOLTS.has(saying.fact));
+    return told === true ? (match?.to ?? null) : null;
+  };
+  let at = 0;
+  for (let to = ofBolts(at); to !== null; to = ofBolts(at)) at = to;
+  return at > 0 && at === words.length;
 }

@@ -1,4 +1,5 @@
 /** Words become facts: rocks, metals, places, uses, what the rock and the bolts look like. */
+import { acrossLoads } from './across-loads.ts';
 import type { Language, Saying } from './compile.ts';
 import type { Mention } from './mention.ts';
 import { standing } from './negation.ts';
@@ -128,7 +129,23 @@ export function readValues(
       }
     }
   }
-  return otherMetals(mentions, nouns, words, language);
+  return otherMetals(withResults(mentions), nouns, words, language);
+
+  /** "Drei haben sich bei 6 kN bewegt" tells of tests, and of no bolt that moves by itself. */
+  function withResults(others: readonly Mention[]): Mention[] {
+    const across = acrossLoads(words, language).filter(
+      ({ from, to }) => standing(words, from, language, spent, denied, to) === 'said',
+    );
+    const apart = others.filter(
+      (one) => !across.some(({ behind, to }) => one.from >= behind && one.to <= to),
+    );
+    const results = across.flatMap(({ behind, to, said }) =>
+      said.flatMap((saying) =>
+        saying.kind === 'value' ? [{ fact: saying.fact, value: saying.value, from: behind, to }] : [],
+      ),
+    );
+    return [...apart, ...results];
+  }
 }
 
 /** "A plated hanger on a 316 bolt": of two metals, the one of the fitting is the other metal. */
