@@ -16,6 +16,7 @@ import { type ClubWish, changedClub, clubLines, wishesNothing, withClub, without
 import { factsOf, takeBack, told, topicOf } from './fold.ts';
 import type { Ears } from './hear.ts';
 import { Memo } from './memo.ts';
+import { outOfRange } from './out-of-range.ts';
 import { type Read, readMessage } from './read.ts';
 import type { Recorded, Said, Tools } from './records/context.ts';
 import { aboutRecords, beginsRecord } from './records/recorder.ts';
@@ -393,18 +394,4 @@ export class Dialogue {
       },
     };
   }
-}
-
-function outOfRange(error: OutOfRange): Phrase {
-  const { spec, value } = error;
-  const unit = spec.unit || '1';
-  return {
-    say: 'out-of-range',
-    with: {
-      what: { of: 'quantity', id: spec.words },
-      value: { value, unit },
-      least: { value: spec.min, unit, exact: true },
-      most: { value: spec.max, unit, exact: true },
-    },
-  };
 }
