@@ -152,10 +152,14 @@ async function begun(tools: Tools, said: Said, opened: string): Promise<Recorded
 
 /** A message about the register; null where it is about something else. */
 export async function aboutRegister(tools: Tools, said: Said, text: string): Promise<Recorded | null> {
-  const { first, find } = tools.ears.expressions.register;
+  const { first, find, all } = tools.ears.expressions.register;
   const opened = opensAnchor(tools, text);
   if (opened === undefined && /^\s*\//.test(text)) return null;
   const looksUp = around(opened ?? text, find)?.before === '';
+  // The register is read only for a message that may be about it: there are many, and it may be long.
+  const has = (words: readonly string[]): boolean => around(text, words) !== undefined;
+  const mayBe = has(first) || has(find) || around(text, all)?.before === '';
+  if (opened === undefined && !mayBe) return null;
   const anchors = await anchorsOf(tools, said);
   if (anchors.length > 0) {
     if (around(text, first) !== undefined) return rankedFirst(tools, said, anchors);
