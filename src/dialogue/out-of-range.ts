@@ -1,8 +1,4 @@
-<<<<<<< HEAD
 /** A value that no formula takes, said with the range that it does. */
-=======
-/** What a formula cannot take, said with its limits. */
->>>>>>> w-reg
 import type { OutOfRange } from '../advice/index.ts';
 import type { Phrase } from '../contracts/phrase.ts';
 
