@@ -10,7 +10,7 @@ import type { Mention } from './mention.ts';
 import type { UnderstandContext } from './parsed.ts';
 import type { Match, PhraseTree, Word } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
-import { exactOf, restated, turnedDown } from './restated.ts';
+import { exactOf, restated, withoutDenied } from './restated.ts';
 import { assignRoles } from './roles.ts';
 import { readRows } from './rows.ts';
 import type { Item } from './sizes.ts';
@@ -225,7 +225,7 @@ export function readMeasures(
   readSpan();
   for (const { from, to, said } of language.temperatures.all(words))
     for (const celsius of said) collector.put('temperature_c', celsius, from, to, null);
-  const mentions = turnedDown(collector.mentions, words, language);
+  const mentions = withoutDenied(collector.mentions, words, language);
   return { mentions, problems: collector.problems, naming };
 
   /** "A bit over 12 mm": this bit drills no hole. */

@@ -22,26 +22,25 @@ export function restated(
   return alike ? only.fact : null;
 }
 
-/** "12er, nicht 10er": the number behind the "not" is turned down where another one was told. */
-export function turnedDown(
+/** "12er, nicht 10er", "M12 not M10": the number right behind the "not" was not told. */
+export function withoutDenied(
   mentions: readonly Mention[],
   words: readonly Word[],
   language: Language,
 ): Mention[] {
-  const isDenied = ({ from, value }: Mention): boolean =>
-    typeof value === 'number' && endingAt(language.not, words, from) !== null;
-  return mentions.map((mention) => {
-    const other = mentions.some((one) => one !== mention && one.fact === mention.fact && !isDenied(one));
-    return other && isDenied(mention) ? { ...mention, denied: true as const } : mention;
+  return mentions.filter(({ from, value }) => {
+    const before = words[from - 1];
+    const start = before !== undefined && language.thread.covers([before]) ? from - 1 : from;
+    return typeof value !== 'number' || endingAt(language.not, words, start) === null;
   });
 }
 
 /** "A bit over a day, 26 h": the exact one of two answers that agree. */
-export function exactOf(answers: readonly Quantity[], valueOf: (quantity: Quantity) => number): Quantity[] {
+export function exactOf(answers: readonly Quantity[], amountOf: (quantity: Quantity) => number): Quantity[] {
   const agrees = (rough: Quantity, exact: Quantity): boolean =>
     rough !== exact &&
     exact.bound === null &&
-    ((rough.bound === 'least' && valueOf(exact) >= valueOf(rough)) ||
-      (rough.bound === 'most' && valueOf(exact) <= valueOf(rough)));
+    ((rough.bound === 'least' && amountOf(exact) >= amountOf(rough)) ||
+      (rough.bound === 'most' && amountOf(exact) <= amountOf(rough)));
   return answers.filter((rough) => !answers.some((exact) => agrees(rough, exact)));
 }
