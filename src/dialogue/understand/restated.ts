@@ -4,6 +4,7 @@ import { dimensionOf } from './measure.ts';
 import type { Mention } from './mention.ts';
 import type { Word } from './phrases.ts';
 import { endingAt, type Quantity } from './quantities.ts';
+import type { Item } from './sizes.ts';
 
 /** "The hole is 12 mm, no wait 14": a number that nothing else is said of takes the place of the one before. */
 export function restated(
@@ -23,15 +24,26 @@ export function restated(
 }
 
 /** "12er, nicht 10er", "M12 not M10": the number right behind the "not" was not told. */
-export function withoutDenied(
-  mentions: readonly Mention[],
-  words: readonly Word[],
-  language: Language,
-): Mention[] {
-  return mentions.filter(({ from, value }) => {
+export function withoutDenied(items: readonly Item[], words: readonly Word[], language: Language): Item[] {
+  const notBefore = (item: Item): number | null => {
+    const { from } = item.kind === 'size' ? item.size : item.quantity;
     const before = words[from - 1];
     const start = before !== undefined && language.thread.covers([before]) ? from - 1 : from;
-    return typeof value !== 'number' || endingAt(language.not, words, start) === null;
+    return endingAt(language.not, words, start);
+  };
+  return items.flatMap((item, index) => {
+    if (notBefore(item) !== null) return [];
+    const next = items[index + 1];
+    if (item.kind === 'size' || next === undefined || next.kind === 'size') return [item];
+    const { quantity } = item;
+    const start = notBefore(next);
+    // "10, nicht 12 mm": the unit is that of both.
+    const beside =
+      start !== null &&
+      start - quantity.to < 2 &&
+      words.slice(quantity.to, start).every(({ text }) => text === ',');
+    const shared = beside && quantity.unit === null && !quantity.thread && !quantity.fraction;
+    return [shared ? { ...item, quantity: { ...quantity, unit: next.quantity.unit } } : item];
   });
 }
 
