@@ -161,6 +161,7 @@ export function compile(vocabulary: Vocabulary, facts: FactsView) {
     weighed: set(vocabulary.priced?.unless, 'priced'),
     angled: set(vocabulary.angled, 'angle'),
     timed: set(vocabulary.timed, 'timed'),
+    having: set(vocabulary.having, 'having'),
     sheet: set(vocabulary.sheet, 'sheet'),
     plural: set(vocabulary.plural, 'plural'),
     fillers: set(vocabulary.fillers, 'filler'),

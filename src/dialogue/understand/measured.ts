@@ -1,4 +1,5 @@
 /** Numbers become facts: by their role, by their unit, or as the answer to the question that was asked. */
+import type { Heard } from './acts.ts';
 import { isBoltNumber, SIZES_IN_WORDS, SURELY_CELSIUS } from './careful.ts';
 import { hoursSincePeriod } from './clock.ts';
 import { Collector } from './collect.ts';
@@ -10,7 +11,7 @@ import type { Mention } from './mention.ts';
 import type { UnderstandContext } from './parsed.ts';
 import type { Match, PhraseTree, Word } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
-import { exactOf, restated, turnedDown } from './restated.ts';
+import { exactOf, restated, withoutDenied } from './restated.ts';
 import { assignRoles } from './roles.ts';
 import { readRows } from './rows.ts';
 import type { Item } from './sizes.ts';
@@ -100,17 +101,16 @@ export function readMeasures(
   values: readonly Mention[],
   facts: FactsView,
   context: UnderstandContext,
-  /** Where "no wait" ends. */
-  correctedAt: number | null = null,
+  { correctedAt, spent }: Pick<Heard, 'correctedAt' | 'spent'>,
 ): Measured {
   const collector = new Collector(facts, textOf);
   const present = (tree: { longest(words: readonly Word[], at: number): unknown }): boolean =>
     words.some((_, at) => tree.longest(words, at) !== null);
   // They may overlap: in "in a hole diameter 16" one cue ends where the next begins.
-  const cues = language.roles.either(words).filter((cue) => !isInFiller(cue));
+  const cues = language.roles.either(words).filter((cue) => !isInFiller(cue) && !isSpent(cue));
   const timed = readTimed(all, words, language);
   // "Between the two bolts" counts nothing.
-  const plain = untimed(all, timed).filter(
+  const plain = withoutDenied(untimed(all, timed), words, language).filter(
     (item) =>
       (context.pending !== undefined || !isYear(item)) &&
       (item.kind === 'size' || !item.quantity.inWords || !cues.some((cue) => covers(cue, item.quantity))),
@@ -225,8 +225,12 @@ export function readMeasures(
   readSpan();
   for (const { from, to, said } of language.temperatures.all(words))
     for (const celsius of said) collector.put('temperature_c', celsius, from, to, null);
-  const mentions = turnedDown(collector.mentions, words, language);
-  return { mentions, problems: collector.problems, naming };
+  return { mentions: collector.mentions, problems: collector.problems, naming };
+
+  /** "40 bolts, no wait, 35": this "no" is no bolt's number. */
+  function isSpent({ from, to }: Match<RoleCue>): boolean {
+    return words.slice(from, to).some((_, at) => spent[from + at] === true);
+  }
 
   /** "A bit over 12 mm": this bit drills no hole. */
   function isInFiller({ from, to }: Match<RoleCue>): boolean {
@@ -242,7 +246,9 @@ export function readMeasures(
     return cues.some(
       ({ to, said }) =>
         said.some(({ role, side }) => role === 'hole_diameter_mm' && side === 'before') &&
-        (to === start || (to === start - 1 && [':', '='].includes(words[to]?.text ?? ''))),
+        (to === start ||
+          language.having.covers(words.slice(to, start)) ||
+          (to === start - 1 && [':', '='].includes(words[to]?.text ?? ''))),
     );
   }
 

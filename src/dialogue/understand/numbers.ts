@@ -153,7 +153,10 @@ export function numeralAt(words: readonly Word[], at: number, language: Language
   const apart = words[at]?.close === false || words[at - 1]?.kind === 'mark';
   const dash = isMark(words[at], '-') && apart && words[at + 1]?.close === true;
   const start = sign ? sign.to : dash ? at + 1 : at;
-  const plain = digitsAt(words, start, language) ?? wordsAt(words, start, language);
+  // "3 dozen" is a number in words that begins with a digit.
+  const spelled = words[start]?.kind === 'number' ? wordsAt(words, start, language) : null;
+  const dozens = spelled?.to === start + 2 ? spelled : null;
+  const plain = dozens ?? digitsAt(words, start, language) ?? wordsAt(words, start, language);
   if (plain === null) return null;
   const more = plain.fraction ? null : andPart(words, plain.to, language);
   // "2 and a half" is no fraction as inches are written.

@@ -122,6 +122,13 @@ function one(words: readonly Word[], at: number, language: Language): Quantity |
   };
 }
 
+const isMinutes = ({ from, to, low, unit }: Quantity, words: readonly Word[]): boolean =>
+  unit === null &&
+  low < 60 &&
+  to === from + 1 &&
+  /^\d\d$/.test(words[from]?.text ?? '') &&
+  (words[to] === undefined || words[to].kind === 'mark');
+
 /** "1 h 30 min": joined to what follows if that is the smaller unit of the same kind. */
 function compound(first: Quantity, words: readonly Word[], language: Language): Quantity {
   if (first.unit === null) return first;
@@ -129,6 +136,10 @@ function compound(first: Quantity, words: readonly Word[], language: Language): 
   if (half) return { ...first, to: half.to, low: first.low + 0.5, high: first.high + 0.5 };
   const and = language.and.longest(words, first.to);
   const second = one(words, and?.to ?? first.to, language);
+  // "1 h 45" at the end of what is said.
+  const minutes = first.unit === 'h' && second !== null && isMinutes(second, words);
+  if (minutes)
+    return { ...first, to: second.to, low: first.low + second.low / 60, high: first.high + second.low / 60 };
   if (!second?.unit || second.unit === first.unit || second.negative) return first;
   const more = inUnitOf(second.low, second.unit, first.unit);
   if (more === null || more >= 1) return first;

@@ -52,7 +52,7 @@ export function read(
   const refined = refineMentions(values, words, language, heard.spent);
   const quantities = readQuantities(words, numbersIn(refined, words), language);
   const items = joinSizes(pricedPounds(quantities, words, language), words, language);
-  const measured = readMeasures(items, words, textOf, language, refined, facts, context, heard.correctedAt);
+  const measured = readMeasures(items, words, textOf, language, refined, facts, context, heard);
 
   const mentions = [...refined, ...measured.mentions].sort((a, b) => a.from - b.from);
   const correctedAt = heard.correctedAt ?? (heard.acts.has('no') && mentions.length > 0 ? 0 : null);

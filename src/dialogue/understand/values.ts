@@ -97,7 +97,10 @@ function byNoun(
         : at.from >= noun.to
           ? at.from - noun.to + behind
           : NOUN_REACH;
-    if (option && far < best.far) best = { far, option };
+    // "The bolts are loose, sea cliff": a comma parts them.
+    const [start, end] = noun.from >= at.to ? [at.to, noun.from] : [noun.to, at.from];
+    const apart = far + (words.slice(start, end).some(({ text }) => text === ',') ? 1 : 0);
+    if (option && apart < best.far) best = { far: apart, option };
   }
   return best.option;
 }

@@ -107,6 +107,8 @@ export const vocabularySchema = z.strictObject({
   /** Facts by name: "don't know the rock". */
   factNames: z.record(factId, phrases),
 
+  /** Between a hole and its own diameter: "a hole with 18 mm diameter". */
+  having: phrases.optional(),
   /** Several anchors: "20 x 12 mm bolts". */
   plural: phrases,
   /** Joins hours to the temperature that they were spent at: "6 h at 10 °C". */
