@@ -42,12 +42,19 @@ export const freshFile = (): string => join(mkdtempSync(join(tmpdir(), 'chough-'
 
 /** Rules and words are loaded once a file: the program's store is whichever stage stands. */
 let standing: Store | undefined;
-const store = new Proxy({} as Store, {
-  get: (_, name) => {
-    const value: unknown = standing === undefined ? undefined : Reflect.get(standing, name);
-    return typeof value === 'function' ? value.bind(standing) : value;
-  },
-});
+const through = <T extends object>(standingPart: () => T | undefined): T =>
+  new Proxy({} as T, {
+    get: (_, name) => {
+      const part = standingPart();
+      const value: unknown = part === undefined ? undefined : Reflect.get(part, name);
+      return typeof value === 'function' ? value.bind(part) : value;
+    },
+  });
+const records = through(() => standing?.records);
+const store = new Proxy(
+  through(() => standing),
+  { get: (target, name) => (name === 'records' ? records : Reflect.get(target, name)) },
+);
 const apps = Promise.all([
   makeApp(rulesFolder, store, { oneShot: false }),
   makeApp(rulesFolder, keepNothing, { oneShot: true }),
