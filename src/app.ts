@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Respond } from './adapters/respond.ts';
-import { guardedJudge } from './advice/index.ts';
+import { type Desk, guardedJudge } from './advice/index.ts';
 import type { Posting } from './contracts/ledger.ts';
 import type { Message } from './contracts/message.ts';
 import type { ReadRecording } from './contracts/recording.ts';
@@ -52,18 +52,30 @@ export interface App {
   readonly respond: Respond;
 }
 
-export async function makeApp(
-  rulesFolder: string,
-  store: Store,
-  options: DialogueOptions & { readonly locale?: string },
-): Promise<App> {
+/** What every program over these rules shares, whatever it keeps: loaded once. */
+export interface Parts {
+  readonly desk: Desk;
+  readonly languages: Languages;
+  readonly places: Places | null;
+}
+
+export async function loadParts(rulesFolder: string, locale?: string): Promise<Parts> {
   const rules = await loadRules(rulesFolder);
   const languages = await Languages.find(rulesFolder, rules);
   // A file that cannot be used stops the start, not the first question.
-  const home = languages.ofLocale(options.locale);
+  const home = languages.ofLocale(locale);
   await Promise.all([languages.words(home), languages.understand(home)]);
   const places = await placesIn(rulesFolder);
-  const desk = { rules, judge: guardedJudge(rules) };
+  return { desk: { rules, judge: guardedJudge(rules) }, languages, places };
+}
+
+type AppOptions = DialogueOptions & { readonly locale?: string };
+
+export const makeApp = async (rulesFolder: string, store: Store, options: AppOptions): Promise<App> =>
+  appOver(await loadParts(rulesFolder, options.locale), store, options);
+
+export function appOver({ desk, languages, places }: Parts, store: Store, options: AppOptions): App {
+  const home = languages.ofLocale(options.locale);
   const dialogue = new Dialogue(desk, languages, options, places, store.records, readRecording);
 
   const answer: Handle = async (message, posting) => {
@@ -111,5 +123,5 @@ export async function makeApp(
     if (rendered === null) return { inReplyTo: message.id, silent: true };
     return 'reply' in rendered ? rendered.reply : rendered;
   };
-  return { rules, languages, handle, respond };
+  return { rules: desk.rules, languages, handle, respond };
 }

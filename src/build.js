@@ -1,7 +1,7 @@
 // Bundles src/main.ts into dist/chough.js. Plain JavaScript, so that it runs before anything is built.
 // `--if-stale` rebuilds only when a source is newer than the bundle: that keeps `npm start` fast.
 import { execFile } from 'node:child_process';
-import { mkdir, readdir, rename, stat, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
@@ -59,17 +59,7 @@ if (!process.argv.includes('--if-stale') || (await isStale())) {
     format: 'esm',
     target: 'node20',
     // Compiled modules and CommonJS packages that look for files beside themselves stay outside.
-    external: [
-      'better-sqlite3',
-      'pino',
-      'discord.js',
-      'grammy',
-      'canvas',
-      'vega',
-      'vega-lite',
-      'pg',
-      'prom-client',
-    ],
+    external: JSON.parse(await readFile(join(root, 'src', 'external.json'), 'utf8')),
     banner: {
       js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
     },

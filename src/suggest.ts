@@ -1,13 +1,12 @@
 /** What a member may go on to type: the last word completed by the names of rocks, metals, adhesives, anchors, places. */
 import type { App } from './app.ts';
 import { domain } from './rules/index.ts';
+import { plain } from './units/plain.ts';
 
 /** The facts whose values are worth offering while somebody types. */
 const completed = ['rock', 'metal', 'adhesive', 'anchor', 'environment', 'use', 'hole_moisture'];
 const most = 25;
 const longest = 100;
-
-const plain = (text: string): string => text.normalize('NFKD').replaceAll(/\p{M}/gu, '').toLowerCase();
 
 export type Suggest = (typed: string, language: string) => Promise<readonly string[]>;
 

@@ -1,6 +1,7 @@
 /** Short expressions that steer the talk rather than tell a fact: rules/words/talk.json. */
 import { z } from 'zod';
 import type { Units } from '../contracts/session.ts';
+import { plain } from '../units/plain.ts';
 
 const list = z.array(z.string().min(2)).min(6);
 
@@ -43,11 +44,8 @@ export type Expressions = z.infer<typeof expressionsSchema>;
 export type Refers = keyof Expressions['refers'];
 
 /** Small letters without accents, one blank between words: as people type them. */
-const plain = (text: string): string =>
-  text
-    .normalize('NFKD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
+const asTyped = (text: string): string =>
+  plain(text)
     .replaceAll(/[’`]/g, "'")
     .replaceAll(/[^\p{L}\p{N}'/.,]+/gu, ' ')
     .trim();
@@ -56,7 +54,7 @@ const plain = (text: string): string =>
 const madePlain = new WeakMap<readonly string[], readonly string[]>();
 
 function plainList(expressions: readonly string[]): readonly string[] {
-  const known = madePlain.get(expressions) ?? expressions.map(plain);
+  const known = madePlain.get(expressions) ?? expressions.map(asTyped);
   madePlain.set(expressions, known);
   return known;
 }
@@ -72,7 +70,7 @@ function find(text: string, expressions: readonly string[]): { from: number; to:
 
 /** What is left of a text when an expression is taken out, or undefined where it is not in it. */
 function without(text: string, expressions: readonly string[]): string | undefined {
-  const bare = plain(text.replaceAll(/[?!.,;:]+(\s|$)/g, ' '));
+  const bare = asTyped(text.replaceAll(/[?!.,;:]+(\s|$)/g, ' '));
   const found = find(bare, expressions);
   return found === undefined ? undefined : `${bare.slice(0, found.from)} ${bare.slice(found.to)}`.trim();
 }
@@ -82,7 +80,7 @@ export function around(
   text: string,
   expressions: readonly string[],
 ): { readonly before: string; readonly after: string } | undefined {
-  const bare = plain(text.replaceAll(/[?!.,;:]+(\s|$)/g, ' '));
+  const bare = asTyped(text.replaceAll(/[?!.,;:]+(\s|$)/g, ' '));
   const found = find(bare, expressions);
   return found === undefined
     ? undefined
@@ -130,7 +128,7 @@ export function sensitiveAsked({ register }: Expressions, text: string): Sensiti
     [false, register.notSensitive],
     [true, register.sensitive],
   ] as const) {
-    const lead = words.find((one) => plain(text).startsWith(`${plain(one)} `));
+    const lead = words.find((one) => asTyped(text).startsWith(`${asTyped(one)} `));
     const name = lead === undefined ? '' : text.trim().split(/\s+/).slice(lead.split(' ').length).join(' ');
     const clean = name
       .replaceAll(/[\p{Cc}\p{Cf}]/gu, '')

@@ -1,15 +1,13 @@
 /** Anchors of the register: where one is, which is there already, and what was seen on it. */
 import type { Facts } from '../contracts/facts.ts';
 import type { ClubRecord, RecordBody } from '../contracts/record.ts';
+import { plain } from '../units/plain.ts';
 import { isFuture } from './days.ts';
 import { factsOfBody } from './test-record.ts';
 
 /** Small letters without accents: "Gannet Slab" and "gannet slab" are one crag. */
 export const foldedName = (text: string): string =>
-  text
-    .normalize('NFKD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
+  plain(text)
     .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
 

@@ -28,8 +28,6 @@ export const testFacts = [
 
 /** What is only words; `day` is the day of the pull, "2027-05-02". */
 export const testTexts = ['day', 'crag', 'sector', 'route', 'batch', 'note'] as const;
-export type TextColumn = (typeof testTexts)[number];
-
 export const emptyBody: RecordBody = { facts: {}, texts: {} };
 
 export const isTestFact = (fact: string): boolean => (testFacts as readonly string[]).includes(fact);

@@ -1,6 +1,7 @@
 /** `chough serve`: every platform whose token is set, in one process, until somebody asks it to stop. */
 import { setTimeout as sleep } from 'node:timers/promises';
-import { makeApp } from '../app.ts';
+import { isShard } from '../adapters/discord/is-shard.ts';
+import { appOver, loadParts } from '../app.ts';
 import type { Settings } from '../config.ts';
 import { log } from '../ops/log.ts';
 import { posts } from '../platforms.ts';
@@ -9,7 +10,7 @@ import { openStore } from '../store/open.ts';
 import { noTokenGuide } from './guide.ts';
 import { openHttp } from './http.ts';
 import { makeMetrics } from './metrics.ts';
-import { isShard, type Side, startDiscordSide, startShards, startTelegramSide } from './sides.ts';
+import { type Side, startDiscordSide, startShards, startTelegramSide } from './sides.ts';
 
 /** Claims older than this are forgotten: platforms keep an update for a day. */
 const claimsKeptMs = 48 * 3600 * 1000;
@@ -29,14 +30,16 @@ export async function serve(settings: Settings, rulesFolder: string, options: Se
     return 2;
   }
   const store = await openStore(settings);
-  const app = await makeApp(rulesFolder, store, { oneShot: false, locale: settings.locale });
-  const once = await makeApp(rulesFolder, keepNothing, { oneShot: true, locale: settings.locale });
+  const { locale } = settings;
+  const parts = await loadParts(rulesFolder, locale);
+  const app = appOver(parts, store, { oneShot: false, locale });
+  const once = appOver(parts, keepNothing, { oneShot: true, locale });
   const metrics = makeMetrics();
   const postOf = await posts({ rulesFolder, app, once, store, limits: settings.limits, metrics });
 
   const sides: Side[] = [];
   const http =
-    settings.httpPort === undefined || isShard()
+    settings.httpPort === undefined || isShard(process.env)
       ? undefined
       : await openHttp(settings.httpPort, '0.0.0.0', {
           live: () => sides.every((side) => side.live()),
@@ -52,11 +55,11 @@ export async function serve(settings: Settings, rulesFolder: string, options: Se
     await store.close();
   };
   try {
-    if (telegram !== undefined && !isShard())
+    if (telegram !== undefined && !isShard(process.env))
       sides.push(await startTelegramSide(postOf('telegram'), telegram, http, log));
     if (discord !== undefined)
       sides.push(
-        discord.shards === undefined || isShard()
+        discord.shards === undefined || isShard(process.env)
           ? await startDiscordSide(postOf('discord'), discord, log)
           : await startShards(discord, log),
       );

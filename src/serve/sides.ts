@@ -19,9 +19,6 @@ const never = new Promise<never>(() => {});
 /** The gateway sends a heartbeat about every 41 s; three missed are no life. */
 const heartbeatMs = 150_000;
 
-export const isShard = (): boolean =>
-  process.env.SHARDING_MANAGER !== undefined && process.env.SHARDS !== undefined;
-
 export async function startTelegramSide(
   post: Post,
   { token, apiRoot, webhook }: TelegramSettings,

@@ -1,5 +1,5 @@
 /** The club's records and every step of their history. */
-import type { Kysely, Selectable, Transaction } from 'kysely';
+import type { Selectable } from 'kysely';
 import type {
   ClubRecord,
   RecordBody,
@@ -8,10 +8,9 @@ import type {
   RecordStep,
   Records,
 } from '../contracts/record.ts';
+import type { Database } from './once.ts';
 import { recordBodyIn, type Tables } from './shapes.ts';
 import { RecordConflict } from './store.ts';
-
-type Database = Kysely<Tables> | Transaction<Tables>;
 
 const recordOf = (row: Selectable<Tables['records']>): ClubRecord => ({
   id: row.id,

@@ -1,5 +1,5 @@
 /** Nothing of the program loads vega before the first picture; built into one file, pictures are still drawn. */
-import { mkdirSync, rmSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type BuildResult, build } from 'esbuild';
@@ -11,17 +11,7 @@ import { bond, bondPicture } from './samples.ts';
 
 // Beside the real bundle, because what is built looks for its packages upwards from where it lies.
 const folder = join(root, 'dist', 'pictures-test');
-const outside = [
-  'better-sqlite3',
-  'pino',
-  'discord.js',
-  'grammy',
-  'canvas',
-  'vega',
-  'vega-lite',
-  'pg',
-  'prom-client',
-];
+const outside: readonly string[] = JSON.parse(readFileSync(join(root, 'src', 'external.json'), 'utf8'));
 let built: BuildResult<{ metafile: true }>;
 
 beforeAll(async () => {

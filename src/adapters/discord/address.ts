@@ -1,5 +1,6 @@
 /** Where an answer goes, as it is kept with the answer until it is delivered. It holds a token for 15 minutes: it is never logged. */
 import { z } from 'zod';
+import { addressBook } from '../address.ts';
 
 const addressSchema = z.strictObject({
   channel: z.string(),
@@ -23,15 +24,7 @@ const addressSchema = z.strictObject({
 
 export type Address = z.infer<typeof addressSchema>;
 
-export const writeAddress = (address: Address): string => JSON.stringify(address);
-
-export function readAddress(text: string): Address | null {
-  try {
-    return addressSchema.parse(JSON.parse(text));
-  } catch {
-    return null;
-  }
-}
+export const { write: writeAddress, read: readAddress } = addressBook(addressSchema);
 
 export const guildChat = (guild: string): string => `discord:${guild}`;
 export const directChat = (channel: string): string => `discord:dm:${channel}`;

@@ -17,10 +17,6 @@ export interface ShardOptions {
   readonly delayMs?: number | undefined;
 }
 
-/** In a process that the manager started. */
-export const isShard = (environment: NodeJS.ProcessEnv): boolean =>
-  environment.SHARDING_MANAGER !== undefined && environment.SHARDS !== undefined;
-
 const gatewaySchema = z.looseObject({ shards: z.int().min(1) });
 
 /** Asked here and not by the manager, which knows no other address of the interface. */

@@ -1,5 +1,6 @@
 /** Where an answer goes: kept with it as text, so that it can be sent after a restart. */
 import { z } from 'zod';
+import { addressBook } from '../address.ts';
 
 const addressSchema = z.strictObject({
   chat: z.number().int(),
@@ -14,15 +15,7 @@ const addressSchema = z.strictObject({
 
 export type Address = z.infer<typeof addressSchema>;
 
-export const writeAddress = (address: Address): string => JSON.stringify(address);
-
-export function readAddress(text: string): Address | null {
-  try {
-    return addressSchema.parse(JSON.parse(text));
-  } catch {
-    return null;
-  }
-}
+export const { write: writeAddress, read: readAddress } = addressBook(addressSchema);
 
 /** Ids of other platforms are numbers too: ours say whose they are. */
 export const chatKey = (id: number): string => `telegram:${id}`;

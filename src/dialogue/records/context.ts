@@ -1,4 +1,5 @@
 /** What the talk about the club's own records works with, and what comes of it. */
+import { OutOfRange } from '../../advice/index.ts';
 import type { Advice } from '../../contracts/advice.ts';
 import type { Facts, FactValue } from '../../contracts/facts.ts';
 import type { Message } from '../../contracts/message.ts';
@@ -110,3 +111,13 @@ export const stillOpen = (rules: RuleSet, draft: Draft): readonly string[] =>
 /** Whoever wrote it down, and those who look after the group. */
 export const mayChange = ({ author }: ClubRecord, { user, admin }: Message): boolean =>
   author === user || admin !== false;
+
+/** Null where no method covers so many or such facts: what was written down still stands, and counts as not known. */
+export async function advised(tools: Tools, topic: string, facts: Facts): Promise<Advice | null> {
+  try {
+    return await tools.advise(topic, facts);
+  } catch (error) {
+    if (error instanceof OutOfRange) return null;
+    throw error;
+  }
+}

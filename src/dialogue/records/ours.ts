@@ -1,5 +1,4 @@
 /** What the club's own pulls say: those that match, compared with one another, or by depth. */
-import { OutOfRange } from '../../advice/index.ts';
 import type { Advice } from '../../contracts/advice.ts';
 import type { Fact, Facts } from '../../contracts/facts.ts';
 import type { Phrase } from '../../contracts/phrase.ts';
@@ -24,7 +23,7 @@ import { around } from '../expressions.ts';
 import { factsOf } from '../fold.ts';
 import { hear } from '../hear.ts';
 import type { Parsed } from '../understand/index.ts';
-import { type Recorded, type Said, saying, type Tools } from './context.ts';
+import { advised, type Recorded, type Said, saying, type Tools } from './context.ts';
 import { figuresOf, groupLines, listed, nameOf, nameOfWanted } from './group-lines.ts';
 
 const mostGroups = 8;
@@ -47,16 +46,6 @@ async function wantedIn(tools: Tools, own: string, text: string): Promise<Asked>
   const said = parsed.found.map(({ fact, value }): Wanted => ({ fact, value, family: false }));
   const asked = [...said, ...open].filter(({ fact }) => isTestFact(fact) && !results.includes(fact));
   return { wanted: asked, parsed, language };
-}
-
-async function advised(tools: Tools, topic: string, facts: Facts): Promise<Advice | null> {
-  try {
-    return await tools.advise(topic, facts);
-  } catch (error) {
-    // So many or such results that no method covers them: the row itself still stands.
-    if (error instanceof OutOfRange) return null;
-    throw error;
-  }
 }
 
 interface Judged {

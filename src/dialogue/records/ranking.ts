@@ -1,12 +1,10 @@
 /** Which anchors of the register to see to first: an order of work by the rules, never a clearance of the rest. */
-import { OutOfRange } from '../../advice/index.ts';
-import type { Advice } from '../../contracts/advice.ts';
 import type { Facts } from '../../contracts/facts.ts';
 import type { Phrase } from '../../contracts/phrase.ts';
 import type { ClubRecord } from '../../contracts/record.ts';
 import { looksAt, valueShown, yearsSince } from '../../field/index.ts';
 import { whereOf } from '../../field/listing.ts';
-import { type Recorded, type Said, saying, type Tools } from './context.ts';
+import { advised, type Recorded, type Said, saying, type Tools } from './context.ts';
 import { anchorFacts } from './looks.ts';
 
 const mostRanked = 15;
@@ -23,16 +21,6 @@ interface Ranked {
   readonly record: ClubRecord;
   readonly order: readonly number[];
   readonly reasons: readonly Phrase[];
-}
-
-async function advised(tools: Tools, topic: string, facts: Facts): Promise<Advice | null> {
-  try {
-    return await tools.advise(topic, facts);
-  } catch (error) {
-    // A place or a size that no method covers is not known, and counts so.
-    if (error instanceof OutOfRange) return null;
-    throw error;
-  }
 }
 
 interface MetalJudged {

@@ -4,6 +4,7 @@
  * from messages that people labelled; it is data like the word lists, the same answer every time.
  */
 import { z } from 'zod';
+import { plain } from '../../units/plain.ts';
 import type { Parsed } from './parsed.ts';
 
 export const leaningSchema = z.strictObject({
@@ -21,8 +22,6 @@ export type Leaning = z.infer<typeof leaningSchema>;
 const most = 1000;
 const pieceLength = 4;
 const scale = 100;
-
-const plain = (text: string): string => text.normalize('NFKD').replaceAll(/\p{M}/gu, '').toLowerCase();
 
 /** Numbers are all alike; a question mark counts. */
 const wordsOf = (text: string): string[] =>

@@ -1,5 +1,6 @@
 /** What columns and units are called in tables of records: rules/words/tables.json. */
 import { z } from 'zod';
+import { plain } from '../../units/plain.ts';
 
 const names = z.array(z.string().min(1)).min(1);
 
@@ -15,10 +16,7 @@ export type TableWords = z.infer<typeof tableWordsSchema>;
 
 /** Small letters without accents, marks as blanks. */
 export const folded = (text: string): string =>
-  text
-    .normalize('NFKD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
+  plain(text)
     .replaceAll(/[’`]/g, "'")
     .replaceAll(/[_\s-]+/g, ' ')
     .trim();
